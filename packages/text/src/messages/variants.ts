@@ -1,0 +1,3 @@
+import { defineMessages } from "./define.js";
+
+export const variantMessages = defineMessages({});
