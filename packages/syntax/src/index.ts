@@ -1,1 +1,3 @@
-export {};
+/** The notation: lines, syntax tree, outline, printer and formatter. */
+export * from './ast.js';
+export * from './outline-types.js';
