@@ -1,0 +1,3 @@
+import type { Rule } from '../proof.js';
+
+export const rules: readonly Rule[] = [];
