@@ -63,10 +63,11 @@ function install() {
   // Through the npm that runs this script when there is one: a bare name cannot be started on every system.
   const npm = process.env.npm_execpath;
   const options = { cwd: root, stdio: 'inherit' };
+  const command = ['ci', '--loglevel=error'];
   const result =
     npm === undefined
-      ? spawnSync('npm', ['ci'], { ...options, shell: process.platform === 'win32' })
-      : spawnSync(process.execPath, [npm, 'ci'], options);
+      ? spawnSync('npm', command, { ...options, shell: process.platform === 'win32' })
+      : spawnSync(process.execPath, [npm, ...command], options);
   if (result.error) fail(`npm could not be started: ${result.error.message}`);
   if (result.status !== 0) fail('npm ci did not finish; its messages above say why. Nothing else was done.');
   console.log(`Set up in ${Math.round((Date.now() - started) / 1000)} s.\n`);
