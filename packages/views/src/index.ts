@@ -1,1 +1,3 @@
-export {};
+/** What the ledger means to a reader, as plain data: a view a folder. */
+export * from './common/scalable-amount.js';
+export * from './card/index.js';

@@ -1,0 +1,5 @@
+export { cardTree, type CardOptions } from './card-tree.js';
+export { cardHtml, type CardPageOptions } from './card-page.js';
+export { cardStyle } from './card-style.js';
+export { englishWords, type CardWords } from './words.js';
+export { cardScript, cardScriptHash } from '../generated/card-script.js';
