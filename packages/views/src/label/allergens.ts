@@ -1,0 +1,176 @@
+import type { AllergenId, Food, Formula, InItem } from '@quern/compiler';
+import type { Place } from '@quern/text';
+import { allergenTables, classesOfFood, classesOn, speciesNotStated, type AllergenClass } from './allergen-tables.js';
+import { place } from './composition.js';
+import type { Market } from './nutrient-list.js';
+
+/** A food that goes in somewhere on the way to the dish, whether or not it is in it at the end. */
+export interface FoodUse {
+  readonly name: string;
+  readonly food?: Food;
+  /** `in`: put in. `optional`: may be put in. `or`: may stand in for another. */
+  readonly how: 'in' | 'optional' | 'or';
+  readonly place: Place;
+}
+
+/** Why a class is named. */
+export interface AllergenReason {
+  readonly food: string;
+  readonly place: Place;
+  readonly why: 'ingredient' | 'optional' | 'alternative' | 'traces' | 'kitchen';
+}
+
+export interface AllergenMention {
+  /** As printed. */
+  readonly name: string;
+  readonly class: string;
+  readonly status: AllergenClass['status'];
+  readonly threshold?: string;
+  readonly note?: string;
+  readonly because: readonly AllergenReason[];
+}
+
+/** What can be said of allergens. There is no list of what is not in the food: nothing here could know it. */
+export interface AllergenAccount {
+  readonly market: Market;
+  readonly source: string;
+  readonly contains: readonly AllergenMention[];
+  readonly mayContain: readonly AllergenMention[];
+  /** Foods of which nothing is known. */
+  readonly cannotSay: readonly { readonly name: string; readonly places: readonly Place[] }[];
+  /** What the market's list leaves to the writer. */
+  readonly notes: readonly string[];
+}
+
+/** A kitchen's own declaration of traces. */
+export interface KitchenTraces {
+  readonly kitchen: string;
+  readonly allergens: readonly AllergenId[];
+  readonly place: Place;
+}
+
+/** Every food on the way to the dish, from all makes that lead to it, the other files' too. */
+export function foodUses(formula: Formula): FoodUse[] {
+  const uses: FoodUse[] = [];
+  for (const { formula: one, makes } of waysToDish(formula)) {
+    for (const index of makes) {
+      for (const item of one.makes[index]?.items ?? []) if (item.kind === 'in') pushUses(uses, one, item, item.optional ? 'optional' : 'in');
+    }
+  }
+  return uses;
+}
+
+function pushUses(uses: FoodUse[], formula: Formula, item: InItem, how: FoodUse['how']): void {
+  const where = place(item.ref);
+  const source = item.source;
+  if (source.kind === 'food') {
+    uses.push({ name: source.food.name, ...(source.food.food && { food: source.food.food }), how, place: where });
+  } else if (source.kind === 'culture') {
+    const parts = formula.cultures.get(source.culture)?.parts ?? [];
+    for (const { food } of parts) uses.push({ name: food.name, ...(food.food && { food: food.food }), how, place: where });
+    if (parts.length === 0) uses.push({ name: source.culture, how, place: where });
+  } else if (source.kind === 'any') {
+    // Any food of the class may be meant: each is an alternative.
+    for (const food of source.foods) uses.push({ name: food.name, food, how: 'or', place: where });
+    if (source.foods.length === 0) uses.push({ name: source.class, how, place: where });
+  } else if (!isMade(formula, source.product)) {
+    uses.push({ name: source.product, how, place: where });
+  }
+  for (const other of item.alternatives) pushUses(uses, formula, other, 'or');
+}
+
+/** Whether a product's make is at hand; one from a file that cannot be read is not. */
+function isMade(formula: Formula, name: string): boolean {
+  const product = formula.products.get(name);
+  return product !== undefined && (product.makeIndex >= 0 || product.formula !== undefined);
+}
+
+/** The makes that lead to the dish, by formula: the last make and every make whose product is drawn on the way. */
+export function waysToDish(formula: Formula): { readonly formula: Formula; readonly makes: ReadonlySet<number> }[] {
+  const found = new Map<string, { readonly formula: Formula; readonly makes: Set<number> }>();
+  const visit = (one: Formula, index: number): void => {
+    const known = found.get(one.id) ?? { formula: one, makes: new Set<number>() };
+    found.set(one.id, known);
+    if (index < 0 || known.makes.has(index)) return;
+    known.makes.add(index);
+    for (const item of one.makes[index]?.items ?? []) {
+      if (item.kind === 'in') for (const each of [item, ...item.alternatives]) visitSource(one, each);
+    }
+  };
+  const visitSource = (one: Formula, item: InItem): void => {
+    if (item.source.kind !== 'product') return;
+    const product = one.products.get(item.source.product);
+    if (!product) return;
+    if (product.formula) visit(product.formula, product.formula.makes.length - 1);
+    else visit(one, product.makeIndex);
+  };
+  visit(formula, formula.makes.length - 1);
+  return [...found.values()];
+}
+
+/** The account of allergens by a market's list on a day. */
+export function allergensOf(
+  uses: readonly FoodUse[],
+  market: Market,
+  options: { readonly day?: string; readonly kitchens?: readonly KitchenTraces[] } = {},
+): AllergenAccount {
+  const classes = classesOn(market, options.day);
+  const contains = new Mentions();
+  const may = new Mentions();
+  const cannotSay = new Map<string, Place[]>();
+  const notes = new Set<string>();
+  for (const use of uses) {
+    const allergens = use.food?.allergens;
+    if (!use.food || !allergens) {
+      cannotSay.set(use.name, [...(cannotSay.get(use.name) ?? []), use.place]);
+    }
+    const name = use.food?.name ?? use.name;
+    const into = use.how === 'in' ? contains : may;
+    const why = use.how === 'in' ? 'ingredient' : use.how === 'optional' ? 'optional' : 'alternative';
+    for (const one of classesOfFood(classes, allergens ?? [], name)) into.add(one.class, one.name, { food: use.name, place: use.place, why });
+    for (const one of classesOfFood(classes, use.food?.traces ?? [], '')) may.add(one.class, one.name, { food: use.name, place: use.place, why: 'traces' });
+    for (const family of speciesNotStated(classes, allergens ?? [], name)) {
+      notes.add(`${use.name}: this list names ${family} by their kind; say which it is`);
+    }
+  }
+  for (const kitchen of options.kitchens ?? []) {
+    for (const one of classesOfFood(classes, kitchen.allergens, '')) {
+      may.add(one.class, one.name, { food: kitchen.kitchen, place: kitchen.place, why: 'kitchen' });
+    }
+  }
+  const named = new Set(contains.list().map((one) => one.name));
+  return {
+    market,
+    source: allergenTables[market].source,
+    contains: contains.list(),
+    // What is certain need not be said again as possible.
+    mayContain: may.list().filter((one) => !named.has(one.name)),
+    cannotSay: [...cannotSay].map(([name, places]) => ({ name, places })),
+    notes: [...notes],
+  };
+}
+
+/** Mentions by printed name, in the order of first use. */
+class Mentions {
+  readonly #byName = new Map<string, AllergenMention & { because: AllergenReason[] }>();
+
+  add(one: AllergenClass, name: string, reason: AllergenReason): void {
+    const old = this.#byName.get(name);
+    if (old) {
+      if (!old.because.some((each) => each.food === reason.food && each.why === reason.why)) old.because.push(reason);
+      return;
+    }
+    this.#byName.set(name, {
+      name,
+      class: one.name,
+      status: one.status,
+      ...(one.threshold !== undefined && { threshold: one.threshold }),
+      ...(one.note !== undefined && { note: one.note }),
+      because: [reason],
+    });
+  }
+
+  list(): AllergenMention[] {
+    return [...this.#byName.values()];
+  }
+}
