@@ -126,16 +126,22 @@ export function showGrams(
   rounding: Rounding,
   options: ShowOptions & { readonly percent?: FlourBound } = {},
 ): Shown {
-  const { percent } = options;
-  const flour = percent && !isZero(percent.flour) ? percent.flour : undefined;
+  const { dose = 'ordinary', percent } = options;
   const bound = positive(percent?.bound ?? rounding.percentBound);
-  let step = firstStep(grams, rounding, options.dose ?? 'ordinary');
-  while (flour && compare(percentMoved(grams, roundTo(grams, step), flour), bound) > 0) step = finer(step);
+  let step = firstStep(grams, rounding, dose);
+  if (percent && !isZero(percent.flour)) {
+    const most = multiply(percent.flour, divide(bound, HUNDRED));
+    step = fineEnough(grams, step, most);
+  }
   return show(roundTo(grams, step), step, rounding, options);
 }
 
-const percentMoved = (exactly: Rational, shown: Rational, flour: Rational): Rational =>
-  absolute(multiply(HUNDRED, divide(subtract(shown, exactly), flour)));
+/** The step, or the first finer one that moves the amount by no more than `most`. */
+function fineEnough(amount: Rational, step: Rational, most: Rational): Rational {
+  let found = step;
+  while (compare(absolute(subtract(roundTo(amount, found), amount)), absolute(most)) > 0) found = finer(found);
+  return found;
+}
 
 function positive(bound: Rational): Rational {
   if (bound.n <= 0n) throw new RangeError('a bound on rounding must be above zero');
@@ -148,9 +154,7 @@ function firstStep(amount: Rational, rounding: Rounding, dose: Dose): Rational {
   const entry = rounding.steps[dose].find(({ below }) => below === undefined || compare(size, below) < 0);
   if (!entry) throw new RangeError(`the rounding '${rounding.id}' has no step without a limit`);
   const most = multiply(size, positive(rounding.relativeBound));
-  let { step } = entry;
-  while (compare(absolute(subtract(roundTo(amount, step), amount)), most) > 0) step = finer(step);
-  return step;
+  return fineEnough(amount, entry.step, most);
 }
 
 /** One digit more: 10 and 5 become 1, 1 becomes 0.1. */

@@ -162,9 +162,15 @@ export function toExactText(a: Rational): string {
   return bottom === 1n ? toDecimal(a, Math.max(twos, fives)) : `${a.n}/${a.d}`;
 }
 
+// Terms of more bits than this are cut down together, so that neither becomes infinite; 53 of them decide the result.
+const MACHINE_BITS = 1000;
+
+const bitLength = (a: bigint): number => a.toString(16).length * 4;
+
 /** The nearest machine number: for drawing, for a library that wants one, and for comparing with a tolerance in tests. Lossy by name. */
 export function toApproximateNumber(a: Rational): number {
-  const quotient = Number(a.n) / Number(a.d);
-  if (Number.isFinite(quotient)) return quotient;
-  return Number(a.n / a.d);
+  const excess = Math.max(bitLength(a.n), bitLength(a.d)) - MACHINE_BITS;
+  if (excess <= 0) return Number(a.n) / Number(a.d);
+  const shift = BigInt(excess);
+  return Number(a.n >> shift) / Number(a.d >> shift);
 }

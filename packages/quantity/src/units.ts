@@ -8,15 +8,43 @@ export type Dimension = 'mass' | 'volume' | 'count' | 'length' | 'energy';
  * mean one thing everywhere.
  */
 export type UnitId =
-  | 'mg' | 'g' | 'kg' | 'oz' | 'lb'
-  | 'ml' | 'cl' | 'dl' | 'l'
-  | 'tsp' | 'tbsp' | 'cup'
-  | 'us-fl-oz' | 'us-pint' | 'us-quart' | 'us-gallon'
-  | 'imperial-fl-oz' | 'imperial-pint' | 'imperial-quart' | 'imperial-gallon'
-  | 'drop' | 'pinch'
-  | 'clove' | 'sprig' | 'leaf' | 'slice' | 'stick' | 'sheet' | 'bunch' | 'piece' | 'serving'
-  | 'mm' | 'cm' | 'm' | 'inch'
-  | 'kj' | 'kcal';
+  | 'mg'
+  | 'g'
+  | 'kg'
+  | 'oz'
+  | 'lb'
+  | 'ml'
+  | 'cl'
+  | 'dl'
+  | 'l'
+  | 'tsp'
+  | 'tbsp'
+  | 'cup'
+  | 'us-fl-oz'
+  | 'us-pint'
+  | 'us-quart'
+  | 'us-gallon'
+  | 'imperial-fl-oz'
+  | 'imperial-pint'
+  | 'imperial-quart'
+  | 'imperial-gallon'
+  | 'drop'
+  | 'pinch'
+  | 'clove'
+  | 'sprig'
+  | 'leaf'
+  | 'slice'
+  | 'stick'
+  | 'sheet'
+  | 'bunch'
+  | 'piece'
+  | 'serving'
+  | 'mm'
+  | 'cm'
+  | 'm'
+  | 'inch'
+  | 'kj'
+  | 'kcal';
 
 /** Which cup a file means: US customary (the default), metric, or Australian (metric cup, tablespoon of 20 ml). */
 export type CupSystem = 'us' | 'metric' | 'australian';
@@ -39,7 +67,14 @@ const part = (whole: Rational, n: number): Rational => multiply(whole, rational(
 const imperialGallon = exact('4546.09'); // ml (Weights and Measures Act 1985)
 const pound = exact('453.59237'); // g (NIST Handbook 44)
 
-function unit(id: UnitId, dimension: Dimension, size: Rational, one: string, many: string, spellings: readonly string[] = []): Unit {
+function unit(
+  id: UnitId,
+  dimension: Dimension,
+  size: Rational,
+  one: string,
+  many: string,
+  spellings: readonly string[] = [],
+): Unit {
   return { id, dimension, size, one, many, spellings };
 }
 
@@ -47,7 +82,14 @@ function unit(id: UnitId, dimension: Dimension, size: Rational, one: string, man
 export const units: Readonly<Record<UnitId, Unit>> = {
   mg: unit('mg', 'mass', rational(1, 1000), 'mg', 'mg', ['milligram', 'milligrams', 'milligramme', 'milligrammes']),
   g: unit('g', 'mass', rational(1), 'g', 'g', ['gram', 'grams', 'gramme', 'grammes', 'gr']),
-  kg: unit('kg', 'mass', rational(1000), 'kg', 'kg', ['kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramme', 'kilogrammes']),
+  kg: unit('kg', 'mass', rational(1000), 'kg', 'kg', [
+    'kilo',
+    'kilos',
+    'kilogram',
+    'kilograms',
+    'kilogramme',
+    'kilogrammes',
+  ]),
   oz: unit('oz', 'mass', part(pound, 16), 'oz', 'oz', ['ounce', 'ounces']),
   lb: unit('lb', 'mass', pound, 'lb', 'lb', ['lbs', 'pound', 'pounds']),
   ml: unit('ml', 'volume', rational(1), 'ml', 'ml', ['millilitre', 'millilitres', 'milliliter', 'milliliters']),
@@ -57,11 +99,17 @@ export const units: Readonly<Record<UnitId, Unit>> = {
   tsp: unit('tsp', 'volume', part(gallon, 768), 'tsp', 'tsp', ['tsps', 'teaspoon', 'teaspoons']),
   tbsp: unit('tbsp', 'volume', part(gallon, 256), 'tbsp', 'tbsp', ['tbsps', 'tbs', 'tablespoon', 'tablespoons']),
   cup: unit('cup', 'volume', part(gallon, 16), 'cup', 'cups'),
-  'us-fl-oz': unit('us-fl-oz', 'volume', part(gallon, 128), 'us fl oz', 'us fl oz', ['us fluid ounce', 'us fluid ounces']),
+  'us-fl-oz': unit('us-fl-oz', 'volume', part(gallon, 128), 'us fl oz', 'us fl oz', [
+    'us fluid ounce',
+    'us fluid ounces',
+  ]),
   'us-pint': unit('us-pint', 'volume', part(gallon, 8), 'us pint', 'us pints'),
   'us-quart': unit('us-quart', 'volume', part(gallon, 4), 'us quart', 'us quarts'),
   'us-gallon': unit('us-gallon', 'volume', gallon, 'us gallon', 'us gallons'),
-  'imperial-fl-oz': unit('imperial-fl-oz', 'volume', part(imperialGallon, 160), 'imperial fl oz', 'imperial fl oz', ['imperial fluid ounce', 'imperial fluid ounces']),
+  'imperial-fl-oz': unit('imperial-fl-oz', 'volume', part(imperialGallon, 160), 'imperial fl oz', 'imperial fl oz', [
+    'imperial fluid ounce',
+    'imperial fluid ounces',
+  ]),
   'imperial-pint': unit('imperial-pint', 'volume', part(imperialGallon, 8), 'imperial pint', 'imperial pints'),
   'imperial-quart': unit('imperial-quart', 'volume', part(imperialGallon, 4), 'imperial quart', 'imperial quarts'),
   'imperial-gallon': unit('imperial-gallon', 'volume', imperialGallon, 'imperial gallon', 'imperial gallons'),
@@ -97,5 +145,7 @@ export function sizeOf(id: UnitId, cups: CupSystem = 'us'): Rational {
 
 /** Lower-case spelling to unit, for every spelling of every unit. Spellings of two or three words have single spaces. */
 export const unitSpellings: ReadonlyMap<string, UnitId> = new Map(
-  Object.values(units).flatMap((u) => [u.one, u.many, ...u.spellings].map((spelling): [string, UnitId] => [spelling.toLowerCase(), u.id])),
+  Object.values(units).flatMap((u) =>
+    [u.one, u.many, ...u.spellings].map((spelling): [string, UnitId] => [spelling.toLowerCase(), u.id]),
+  ),
 );
