@@ -205,9 +205,9 @@ export function showFormula(
   const bound = positive(options.bound ?? rounding.percentBound);
   const steps = lines.map(({ grams, dose }) => firstStep(grams, rounding, dose ?? 'ordinary'));
   const exactFlour = sum(lines.filter(({ flour }) => flour).map(({ grams }) => grams));
-  for (;;) {
-    const worst = isZero(exactFlour) ? undefined : worstLine(lines, steps, exactFlour, bound);
-    if (worst === undefined) break;
+  const nextToRefine = (): number | undefined =>
+    exactFlour.n > 0n ? worstLine(lines, steps, exactFlour, bound) : undefined;
+  for (let worst = nextToRefine(); worst !== undefined; worst = nextToRefine()) {
     steps[worst] = finer(steps[worst] ?? UNIT);
   }
   return lines.map(({ grams, dose }, index) => {
