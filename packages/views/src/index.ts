@@ -1,3 +1,4 @@
 /** What the ledger means to a reader, as plain data: a view a folder. */
 export * from './common/scalable-amount.js';
 export * from './card/index.js';
+export * from './clock/index.js';
