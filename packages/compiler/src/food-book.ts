@@ -6,6 +6,8 @@ export type FoodId = string;
 /** Allergen classes: the union of what the markets name. A market's table says which of them it declares. */
 export type AllergenId =
   | 'wheat' | 'rye' | 'barley' | 'oats' | 'spelt' | 'triticale'
+  // declared as 'gluten' without saying which cereal
+  | 'other-gluten'
   | 'crustaceans' | 'molluscs' | 'fish' | 'eggs' | 'milk' | 'peanuts' | 'soybeans'
   | 'almond' | 'hazelnut' | 'walnut' | 'cashew' | 'pecan' | 'brazil-nut' | 'pistachio' | 'macadamia' | 'pine-nut' | 'chestnut' | 'coconut' | 'other-nut'
   | 'celery' | 'mustard' | 'sesame' | 'sulphites' | 'lupin' | 'buckwheat';

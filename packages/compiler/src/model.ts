@@ -1,7 +1,7 @@
 import type { Diagnostic, Place } from '@quern/text';
-import type { CupSystem, Rational, UnitId } from '@quern/quantity';
+import type { CupSystem, Rational } from '@quern/quantity';
 import type {
-  BakedFact, CheckLine, EveryLine, GivesFact, InLine, KeepsFact, BestFact, Line, MoreLine, OutLine, ServesFact, StepLine, TextFact,
+  BakedFact, CheckLine, EveryLine, GivesFact, InLine, KeepsFact, BestFact, Line, Measure, MoreLine, OutLine, ServesFact, StepLine, TextFact,
   Thing, VesselFact, Document, ClockTime, Temperature, Time,
 } from '@quern/syntax';
 import type { Food, FoodMatch } from './food-book.js';
@@ -196,6 +196,8 @@ export interface Make {
   /** The block line; for a simple dish without `make`, the recipe's line. */
   readonly ref: LineRef;
   readonly implicit: boolean;
+  /** The weight asserted after `make NAME =`. */
+  readonly asserted?: Measure;
   readonly items: readonly Item[];
   readonly pot: Pot;
   readonly keeps: readonly Keeping[];
@@ -282,6 +284,8 @@ export interface Formula {
   readonly products: ReadonlyMap<string, Product>;
   readonly cultures: ReadonlyMap<string, Culture>;
   readonly flour: Flour | undefined;
+  /** Whether a food counts as flour in this recipe. */
+  isFlour(food: LedgerFood): boolean;
   /** Weight of the dish after all lines; undefined when unknown. */
   readonly dishGrams: Rational | undefined;
   /** Number of servings, if written. */
@@ -332,7 +336,3 @@ export interface Compiled {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Mass that stands in the pot. */
-export type PartMass = (part: Part) => Rational;
-
-export type { UnitId };

@@ -1,3 +1,58 @@
-import { defineMessages } from "./define.js";
+import { defineMessages } from './define.js';
 
-export const timeMessages = defineMessages({});
+export const timeMessages = defineMessages({
+  T01: {
+    name: 'step without a time',
+    severity: 'warning',
+    text: 'this {lane} line has no time; the timetable counts it as 1 min',
+    help: 'write how long it takes: `{lane} 5 min: …`',
+    why: 'The timetable adds up the lines. A step without a time makes the start too late.',
+    bad: 'recipe Toast\n\nmake toast\n  80 g strong wheat flour\n  hands: Sift.\n',
+    good: 'recipe Toast\n\nmake toast\n  80 g strong wheat flour\n  hands 2 min: Sift.\n',
+  },
+  T05: {
+    name: 'care after the wait is over',
+    severity: 'warning',
+    text: 'this falls due after the wait is over',
+    help: 'shorten the “every”, or lengthen the wait above it',
+    why: 'Care repeats at each multiple of its time before the wait ends; this one never comes.',
+    bad: 'recipe Jar\n\nmake jar\n  500 g white cabbage\n  hands 5 min: Pack.\n  wait 2 d: Leave.\n  every 3 d, 1 min: Press down.\n',
+    good: 'recipe Jar\n\nmake jar\n  500 g white cabbage\n  hands 5 min: Pack.\n  wait 7 d: Leave.\n  every 3 d, 1 min: Press down.\n',
+  },
+  T06: {
+    name: 'two oven temperatures disagree',
+    severity: 'error',
+    text: '{first} and {second} are not the same oven',
+    help: 'write {instead}, or correct the first',
+    why: 'A reader with the other dial would bake at another heat. Dials step, so up to 8 C apart is taken as the same mark.',
+    bad: 'recipe Buns\n\nmake buns\n  300 g strong wheat flour\n  hands 5 min: Mix.\n  oven 20 min at 190 C = 425 F: Bake.\n',
+    good: 'recipe Buns\n\nmake buns\n  300 g strong wheat flour\n  hands 5 min: Mix.\n  oven 20 min at 190 C = 375 F: Bake.\n',
+  },
+  T08: {
+    name: 'heat moves the wrong way',
+    severity: 'error',
+    text: '{direction} from {from} to {to}?',
+    help: 'write “{other}”, or correct one of the temperatures',
+    why: 'A falling oven ends cooler than it began, a rising one warmer.',
+    bad: 'recipe Buns\n\nmake buns\n  300 g strong wheat flour\n  hands 5 min: Mix.\n  oven 20 min at 200 C falling to 250 C: Bake.\n',
+    good: 'recipe Buns\n\nmake buns\n  300 g strong wheat flour\n  hands 5 min: Mix.\n  oven 20 min at 250 C falling to 200 C: Bake.\n',
+  },
+  T09: {
+    name: 'time in the sentence contradicts the line',
+    severity: 'warning',
+    text: 'the sentence says “{figure}”, the line says {written}',
+    help: 'make the two agree, or leave the time out of the sentence: the card prints the line’s time beside it',
+    why: 'The timetable goes by the line, the cook by the sentence.',
+    bad: 'recipe Buns\n\nmake buns\n  300 g strong wheat flour\n  hands 5 min: Mix.\n  oven 20 min at 190 C: Bake for 35 minutes.\n',
+    good: 'recipe Buns\n\nmake buns\n  300 g strong wheat flour\n  hands 5 min: Mix.\n  oven 20 min at 190 C: Bake for 20 minutes.\n',
+  },
+  T10: {
+    name: 'temperature in the sentence contradicts the line',
+    severity: 'warning',
+    text: 'the sentence says “{figure}”, the line says {written}',
+    help: 'make the two agree, or leave the temperature out of the sentence: the card prints the line’s beside it',
+    why: 'The oven is set by one of the two, and a reader cannot know which is right.',
+    bad: 'recipe Buns\n\nmake buns\n  300 g strong wheat flour\n  hands 5 min: Mix.\n  oven 20 min at 190 C: Bake at 230 C.\n',
+    good: 'recipe Buns\n\nmake buns\n  300 g strong wheat flour\n  hands 5 min: Mix.\n  oven 20 min at 190 C: Bake until brown.\n',
+  },
+});

@@ -1,0 +1,205 @@
+import { diagnose, type Diagnostic } from '@quern/text';
+import {
+  absolute, add, compare, divide, exact, greatest, HUNDRED, isZero, least, multiply, rational, sizeOf, subtract, units, type CupSystem, type Rational,
+} from '@quern/quantity';
+import type { Amount, Count, Equal, InLine, Measure, NumberRange } from '@quern/syntax';
+import type { LedgerFood, LineRef } from './model.js';
+import { placeOf } from './places.js';
+import { showGrams } from './show.js';
+import { baseValue, countOf, isSpelledCount, pieceSpread, pickOf, volumeOf, volumeSpread, type Taught } from './weighing.js';
+
+/*
+ * Whether two measures of one thing agree (NOTATION 0.1, 0.21, 4.3). Exact when `each` is written or both sides are
+ * weights; else within the published spread of that food in that form, a little widened; else within the draft's 5 %
+ * (15 % with `about` or a bare count). Just outside is a warning (Q02), far outside an error (Q01).
+ */
+
+const CLOSE = exact('0.05');
+const ABOUT = exact('0.15');
+/** A published spread is widened by this, for a scoop is never quite level. */
+const WIDENED = exact('0.025');
+
+type Side = Measure | Count | Amount;
+
+/** The grams a side may mean: what is written, give or take half of its last digit. */
+interface Grams {
+  readonly low: Rational;
+  readonly high: Rational;
+}
+
+export interface AgreementContext {
+  readonly cups: CupSystem;
+  report(diagnostic: Diagnostic): void;
+}
+
+/** Checks every `=` of a line against its amount; gives back what the line teaches of a food that has no table weight. */
+export function checkAgreement(content: InLine, ref: LineRef, food: LedgerFood, context: AgreementContext): readonly Taught[] {
+  const taught: Taught[] = [];
+  const words = `${content.name.text} ${content.note?.text ?? ''}`;
+  for (const side of content.equals) {
+    const pair = order(content.amount, side);
+    if (!pair) {
+      twoVolumes(content.amount, side, ref, food, context);
+      continue;
+    }
+    const learned = compareMeasures(pair, side, ref, food, words, context);
+    if (learned) taught.push(learned);
+  }
+  return taught;
+}
+
+interface Pair {
+  /** The side that is a mass, and the other. */
+  readonly mass: Measure | Extract<Amount, { kind: 'pack' }>;
+  readonly other: Side;
+  readonly about: boolean;
+}
+
+function isMass(amount: Side): amount is Measure {
+  return amount.kind === 'measure' && units[amount.unit.id].dimension === 'mass';
+}
+
+function order(left: Amount, side: Equal): Pair | undefined {
+  const about = left.about || side.amount.about;
+  if (isMass(side.amount)) return { mass: side.amount, other: left, about };
+  if (isMass(left)) return { mass: left, other: side.amount, about };
+  if (left.kind === 'pack' && isMass(left.each)) return { mass: left, other: side.amount, about };
+  return undefined;
+}
+
+function massRange(mass: Pair['mass'], cups: CupSystem): Grams {
+  if (mass.kind === 'pack') {
+    const each = massRange(mass.each, cups);
+    return { low: multiply(each.low, mass.range.low), high: multiply(each.high, mass.range.high) };
+  }
+  const size = sizeOf(mass.unit.id, cups);
+  const more = mass.and ? multiply(mass.and.value, sizeOf(mass.and.unit.id, cups)) : rational(0);
+  const slack = multiply(lastDigit(mass.range), size);
+  return { low: subtract(add(multiply(mass.range.low, size), more), slack), high: add(add(multiply(mass.range.high, size), more), slack) };
+}
+
+/** Half of the last digit written: `25 g` may be 24.5 to 25.5. A fraction is exact. */
+function lastDigit(range: NumberRange): Rational {
+  return range.decimals === null ? rational(0) : rational(1, 2n * 10n ** BigInt(range.decimals));
+}
+
+function compareMeasures(pair: Pair, side: Equal, ref: LineRef, food: LedgerFood, words: string, context: AgreementContext): Taught | undefined {
+  const { mass, other } = pair;
+  if (side.each) return undefined; // exact by its meaning: the weight is count times each
+  const written = massRange(mass, context.cups);
+  if (isMass(other)) {
+    const second = massRange(other, context.cups);
+    if (compare(written.high, second.low) < 0 || compare(second.high, written.low) < 0) {
+      disagree('Q01', written, { low: second.low, usual: second.low, high: second.high, sources: 'both are weights' }, side, ref, food, context);
+    }
+    return undefined;
+  }
+  const published = publishedGrams(other, food, words, context.cups);
+  if (!published) return teaches(mass, other, side, ref, food, context);
+  const wide = pair.about || other.kind === 'count' ? ABOUT : CLOSE;
+  const allowed = widen(published, wide);
+  if (overlaps(written, allowed)) return undefined;
+  // "Far outside" begins where the distance to the usual weight is twice what is allowed.
+  const far = {
+    low: subtract(allowed.low, absolute(subtract(published.usual, allowed.low))),
+    high: add(allowed.high, absolute(subtract(allowed.high, published.usual))),
+  };
+  disagree(overlaps(written, far) ? 'Q02' : 'Q01', written, published, side, ref, food, context);
+  return undefined;
+}
+
+interface Published {
+  readonly low: Rational;
+  readonly usual: Rational;
+  readonly high: Rational;
+  readonly sources: string;
+}
+
+function publishedGrams(side: Side, food: LedgerFood, words: string, cups: CupSystem): Published | undefined {
+  const volume = volumeOf(side, { cups, pick: 'middle' });
+  if (volume) {
+    const spread = volumeSpread(food, words);
+    if (!spread) return undefined;
+    const low = volumeOf(side, { cups, pick: 'low' }) ?? volume;
+    const high = volumeOf(side, { cups, pick: 'high' }) ?? volume;
+    return { low: multiply(low, spread.low), usual: multiply(volume, spread.usual), high: multiply(high, spread.high), sources: spread.sources.join(', ') };
+  }
+  const count = countOf(side, 'middle');
+  if (!count || side.kind === 'pack') return undefined;
+  const piece = side.kind === 'measure' ? side.unit.id : '';
+  const spread = pieceSpread(food, piece, words);
+  if (!spread) return undefined;
+  const range = side.kind === 'count' || side.kind === 'measure' ? side.range : undefined;
+  return {
+    low: multiply(range?.low ?? count, spread.low),
+    usual: multiply(count, spread.usual),
+    high: multiply(range?.high ?? count, spread.high),
+    sources: spread.sources.join(', '),
+  };
+}
+
+function widen(published: Published, tolerance: Rational): Grams {
+  const one = rational(1);
+  return {
+    low: least(multiply(published.low, subtract(one, WIDENED)), multiply(published.usual, subtract(one, tolerance))),
+    high: greatest(multiply(published.high, add(one, WIDENED)), multiply(published.usual, add(one, tolerance))),
+  };
+}
+
+const overlaps = (a: Grams, b: Grams): boolean => compare(a.low, b.high) <= 0 && compare(b.low, a.high) <= 0;
+
+function disagree(
+  code: 'Q01' | 'Q02',
+  written: Grams,
+  published: Published,
+  side: Equal,
+  ref: LineRef,
+  food: LedgerFood,
+  context: AgreementContext,
+): void {
+  const middle = divide(add(written.low, written.high), rational(2));
+  const off = isZero(published.usual) ? rational(0) : divide(multiply(absolute(subtract(middle, published.usual)), HUNDRED), published.usual);
+  context.report(
+    diagnose(code, placeOf(ref, side.span), {
+      name: food.name,
+      written: showGrams(middle),
+      table: showGrams(published.usual),
+      percent: `${off.n / off.d} %`,
+      range: compare(published.low, published.high) === 0 ? showGrams(published.low) : `${showGrams(published.low)} to ${showGrams(published.high)}`,
+      sources: published.sources || 'no source named',
+    }),
+  );
+}
+
+function teaches(mass: Pair['mass'], other: Side, side: Equal, ref: LineRef, food: LedgerFood, context: AgreementContext): Taught | undefined {
+  const grams = mass.kind === 'pack' ? multiply(pickOf(mass.range, 'middle'), baseValue(mass.each, context.cups, 'middle')) : baseValue(mass, context.cups, 'middle');
+  const volume = volumeOf(other, { cups: context.cups, pick: 'middle' });
+  const count = countOf(other, 'middle');
+  const by = volume ?? (other.kind === 'pack' ? undefined : count);
+  if (!by || isZero(by)) return undefined;
+  const unit = volume ? 'ml' : other.kind === 'measure' && isSpelledCount(other.unit.id) ? other.unit.id : '';
+  // A count beside its weight ('6 beef cheeks = about 2.1 kg') is the ordinary way to write; only a volume is worth a word.
+  if (volume) context.report(diagnose('Q03', placeOf(ref, side.span), { name: food.name }));
+  return { grams: divide(grams, by), unit };
+}
+
+/** Two volumes of one thing, or two counts: exact as numbers. */
+function twoVolumes(left: Amount, side: Equal, ref: LineRef, food: LedgerFood, context: AgreementContext): void {
+  const a = volumeOf(left, { cups: context.cups, pick: 'middle' });
+  const b = volumeOf(side.amount, { cups: context.cups, pick: 'middle' });
+  if (!a || !b || isZero(a)) return;
+  const off = absolute(subtract(divide(b, a), rational(1)));
+  const about = left.about || side.amount.about ? ABOUT : CLOSE;
+  if (compare(off, about) <= 0) return;
+  const far = compare(off, multiply(about, rational(2))) > 0;
+  context.report(
+    diagnose(far ? 'Q01' : 'Q02', placeOf(ref, side.span), {
+      name: food.name,
+      written: `${showGrams(b).replace(/k?g$/, (unit) => (unit === 'kg' ? 'l' : 'ml'))}`,
+      table: `${showGrams(a).replace(/k?g$/, (unit) => (unit === 'kg' ? 'l' : 'ml'))}`,
+      percent: `${multiply(off, HUNDRED).n / multiply(off, HUNDRED).d} %`,
+      range: 'the two are volumes',
+      sources: 'arithmetic',
+    }),
+  );
+}

@@ -1,0 +1,150 @@
+import { diagnose, type Diagnostic } from '@quern/text';
+import { add, compare, divide, equal, HUNDRED, isZero, multiply, ONE, sign, subtract, sum, ZERO, type Rational } from '@quern/quantity';
+import type { LedgerInput, LedgerRun } from './ledger.js';
+import { runLedger } from './ledger.js';
+import { countsAsFlour, foodWater } from './substances.js';
+import { waterIn } from './ledger-parts.js';
+import type { Flour, LedgerFood, LineRef, Part } from './model.js';
+import { linePlace } from './places.js';
+import { showPercent } from './show.js';
+
+/*
+ * What counts as flour, and how much of it there is (NOTATION 4.6). The flour F obeys F = a + bF: a is the flour by
+ * weight, b the flour by per cent on flour. Both are read off two runs of the ledger (with F = 0 and F = 1), which is
+ * exact because every amount is linear in F; a third run with the solution proves it.
+ */
+
+export interface FlourSolution {
+  readonly run: LedgerRun;
+  readonly flour: Rational | undefined;
+}
+
+/** The ledger with the recipe's flour solved for. `yieldGrams` anchors a formula written all in per cent. */
+export function solveFlour(input: Omit<LedgerInput, 'flour'>, yieldGrams: Rational | undefined, at: LineRef): FlourSolution {
+  const silent: Omit<LedgerInput, 'flour'> = { ...input, report: () => undefined };
+  const first = runLedger({ ...silent, flour: ZERO });
+  if (!first.asksForFlour) {
+    const run = runLedger({ ...input, flour: undefined });
+    return { run, flour: run.peak?.grams };
+  }
+  const flour = solve(silent, first, yieldGrams, at, input.report);
+  return { run: runLedger({ ...input, flour }), flour };
+}
+
+function solve(
+  input: Omit<LedgerInput, 'flour'>,
+  withNone: LedgerRun,
+  yieldGrams: Rational | undefined,
+  at: LineRef,
+  report: (diagnostic: Diagnostic) => void,
+): Rational | undefined {
+  const byWeight = withNone.peak?.grams ?? ZERO;
+  const withOne = runLedger({ ...input, flour: ONE });
+  // The gram of flour assumed may be less than what already lies there by weight: the slope is taken at the same pot.
+  const probe = add(byWeight, ONE);
+  const atProbe = runLedger({ ...input, flour: probe }).peak?.grams ?? ZERO;
+  const slope = divide(subtract(atProbe, byWeight), probe);
+  if (isZero(byWeight)) return fromYield(input, withOne, slope, yieldGrams, at, report);
+  if (compare(slope, ONE) < 0) {
+    const candidate = divide(byWeight, subtract(ONE, slope));
+    return settle(input, candidate);
+  }
+  report(diagnose('Q11', linePlace(at), { percent: showPercent(slope) }));
+  return undefined;
+}
+
+/** A formula all in per cent: the flours must come to 100 %, and the yield says how much that is. */
+function fromYield(
+  input: Omit<LedgerInput, 'flour'>,
+  withOne: LedgerRun,
+  slope: Rational,
+  yieldGrams: Rational | undefined,
+  at: LineRef,
+  report: (diagnostic: Diagnostic) => void,
+): Rational | undefined {
+  const place = linePlace(at);
+  if (isZero(slope)) {
+    report(diagnose('F03', place, {}));
+    return undefined;
+  }
+  if (!equal(slope, ONE)) {
+    report(diagnose('F01', place, { percent: showPercent(slope) }));
+    return undefined;
+  }
+  const dish = withOne.makes.at(-1)?.pot.grams;
+  if (!yieldGrams) {
+    report(diagnose('F04', place, {}));
+    return undefined;
+  }
+  if (!dish || sign(dish) <= 0) return undefined;
+  // Weights beside the percents (an egg wash of 30 g) make the dish affine in F, not proportional.
+  const two = runLedger({ ...input, flour: add(ONE, ONE) }).makes.at(-1)?.pot.grams;
+  if (!two) return undefined;
+  const perGram = subtract(two, dish);
+  const fixed = subtract(dish, perGram);
+  return sign(perGram) > 0 ? divide(subtract(yieldGrams, fixed), perGram) : undefined;
+}
+
+/** Runs once more: when another pot turns out fuller with this flour, its own line through the two points is taken. */
+function settle(input: Omit<LedgerInput, 'flour'>, candidate: Rational): Rational {
+  let flour = candidate;
+  for (let round = 0; round < 4; round++) {
+    const found = runLedger({ ...input, flour }).peak?.grams ?? ZERO;
+    if (equal(found, flour)) return flour;
+    const step = add(flour, ONE);
+    const next = runLedger({ ...input, flour: step }).peak?.grams ?? ZERO;
+    const slope = subtract(next, found);
+    if (equal(slope, ONE)) return flour;
+    flour = divide(subtract(found, multiply(slope, flour)), subtract(ONE, slope));
+  }
+  return flour;
+}
+
+/** Baker's reckoning of a finished run; undefined when there is no flour. */
+export function describeFlour(run: LedgerRun, counts: LedgerInput['counts']): Flour | undefined {
+  const { peak } = run;
+  if (!peak || sign(peak.grams) <= 0) return undefined;
+  const parts = formulaParts(run, peak.makeIndex, peak.entryIndex, peak.parts);
+  const byFood = new Map<string, { food: LedgerFood; grams: Rational }>();
+  for (const part of parts) {
+    const before = byFood.get(part.food.key);
+    byFood.set(part.food.key, { food: part.food, grams: add(before?.grams ?? ZERO, part.grams) });
+  }
+  const percentOf = (grams: Rational): Rational => multiply(divide(grams, peak.grams), HUNDRED);
+  const through = sum(peak.parts.filter((part) => part.via !== '' && countsAsFlour(part.food, counts)).map((part) => part.grams));
+  const waters = parts.map((part) => waterIn({ ...part, waterLost: ZERO }));
+  return {
+    grams: peak.grams,
+    makeIndex: peak.makeIndex,
+    entryIndex: peak.entryIndex,
+    formula: [...byFood.values()].map(({ food, grams }) => ({ food, grams, percent: percentOf(grams) })),
+    prefermented: divide(through, peak.grams),
+    hydration: divide(sum(parts.map((part) => foodWater({ ...part, waterLost: ZERO }, counts))), peak.grams),
+    allWater: waters.every((water) => water !== undefined) ? divide(sum(waters.map((water) => water ?? ZERO)), peak.grams) : undefined,
+  };
+}
+
+/**
+ * Everything put with the flour: what stands with it at its fullest line, what goes into that pot later, and what joins
+ * it in the makes that draw that pot.
+ */
+function formulaParts(run: LedgerRun, makeIndex: number, entryIndex: number, atPeak: readonly Part[]): readonly Part[] {
+  const parts: Part[] = [...atPeak];
+  const later = (entries: (typeof run.makes)[number]['pot']['entries']): void => {
+    for (const entry of entries) if (entry.kind === 'food' || entry.kind === 'draw') parts.push(...entry.parts);
+  };
+  later(run.makes[makeIndex]?.pot.entries.slice(entryIndex + 1) ?? []);
+  const followed = new Set([makeIndex]);
+  run.makes.forEach((make, index) => {
+    if (index <= makeIndex) return;
+    const draws = make.items.flatMap((item) => (item.kind === 'in' && item.source.kind === 'product' && !item.optional ? [item.source.product] : []));
+    const joins = draws.filter((name) => followed.has(run.makeOf.get(name) ?? -1));
+    if (joins.length === 0) return;
+    followed.add(index);
+    for (const entry of make.pot.entries) {
+      if (entry.kind === 'food') parts.push(...entry.parts);
+      if (entry.kind === 'draw') parts.push(...entry.parts.filter((part) => !joins.includes(part.via)));
+    }
+  });
+  return parts;
+}

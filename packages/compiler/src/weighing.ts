@@ -1,0 +1,168 @@
+import { add, divide, equal, greatest, least, middle, multiply, ONE, sizeOf, units, type CupSystem, type Rational, type UnitId } from '@quern/quantity';
+import type { Amount, Count, Equal, Measure, Pack } from '@quern/syntax';
+import type { Food, PieceWeight, Spread } from './food-book.js';
+import type { LedgerFood, Weighed } from './model.js';
+
+/*
+ * From a written amount to grams: a stated weight wins, then the food's own weights, then what another line taught.
+ * Nothing is guessed: what cannot be weighed is undefined.
+ */
+
+/** Which end of every range the ledger takes. */
+export type Pick = 'low' | 'middle' | 'high';
+
+export function pickOf(range: { readonly low: Rational; readonly high: Rational }, pick: Pick): Rational {
+  if (equal(range.low, range.high)) return range.low;
+  return pick === 'low' ? range.low : pick === 'high' ? range.high : middle(range.low, range.high);
+}
+
+export const isSpelledCount = (id: UnitId): boolean => units[id].dimension === 'count';
+
+/** A weight that other lines of the file state for a food the table cannot weigh. */
+export interface Taught {
+  /** Grams a millilitre, or grams each; `unit` is '' for the thing itself. */
+  readonly grams: Rational;
+  readonly unit: 'ml' | string;
+}
+
+export interface WeighingContext {
+  readonly cups: CupSystem;
+  readonly pick: Pick;
+  readonly taught: ReadonlyMap<string, readonly Taught[]>;
+}
+
+const UNKNOWN: Weighed = { grams: undefined, basis: 'unknown', sources: [] };
+
+/** A measure in its base unit (g, ml, piece), a second part ('1 lb 4 oz') included. */
+export function baseValue(measure: Measure, cups: CupSystem, pick: Pick): Rational {
+  const value = multiply(pickOf(measure.range, pick), sizeOf(measure.unit.id, cups));
+  return measure.and ? add(value, multiply(measure.and.value, sizeOf(measure.and.unit.id, cups))) : value;
+}
+
+/** The grams of an in line's amount (not for shares and percents, which need the pot). */
+export function weigh(
+  amount: Amount,
+  equals: readonly Equal[],
+  food: LedgerFood,
+  words: string,
+  context: WeighingContext,
+): Weighed {
+  const direct = massOfAmount(amount, context);
+  if (direct) return { grams: direct, basis: 'stated', sources: [] };
+  for (const side of equals) {
+    const grams = massOfEqual(amount, side, context);
+    if (grams) return { grams, basis: amount.kind === 'open' ? 'estimate' : 'stated', sources: [] };
+  }
+  for (const candidate of [amount, ...equals.map((side) => side.amount)]) {
+    const found = byFood(candidate, food, words, context);
+    if (found.grams) return amount.kind === 'open' ? { ...found, basis: 'estimate' } : found;
+  }
+  return UNKNOWN;
+}
+
+function massOfAmount(amount: Amount, context: WeighingContext): Rational | undefined {
+  if (amount.kind === 'measure' && units[amount.unit.id].dimension === 'mass') return baseValue(amount, context.cups, context.pick);
+  if (amount.kind === 'pack' && units[amount.each.unit.id].dimension === 'mass') {
+    return multiply(pickOf(amount.range, context.pick), baseValue(amount.each, context.cups, context.pick));
+  }
+  return undefined;
+}
+
+/** Grams of the right side of `=`; with `each`, times the count on the left. */
+export function massOfEqual(left: Amount, side: Equal, context: Pick | WeighingContext): Rational | undefined {
+  const { cups, pick } = typeof context === 'string' ? { cups: 'us' as const, pick: context } : context;
+  if (side.amount.kind !== 'measure' || units[side.amount.unit.id].dimension !== 'mass') return undefined;
+  const grams = baseValue(side.amount, cups, pick);
+  if (!side.each) return grams;
+  const count = countOf(left, pick);
+  return count ? multiply(grams, count) : undefined;
+}
+
+export function countOf(amount: Amount, pick: Pick): Rational | undefined {
+  if (amount.kind === 'count' || amount.kind === 'pack') return pickOf(amount.range, pick);
+  if (amount.kind === 'measure' && isSpelledCount(amount.unit.id)) return pickOf(amount.range, pick);
+  return undefined;
+}
+
+function byFood(amount: Amount | Measure | Count, food: LedgerFood, words: string, context: WeighingContext): Weighed {
+  const inMillilitres = volumeOf(amount, context);
+  if (inMillilitres) {
+    const spread = volumeSpread(food, words);
+    if (spread) return { grams: multiply(inMillilitres, spread.usual), basis: 'table', sources: spread.sources };
+    return taughtWeight(food, 'ml', inMillilitres, context);
+  }
+  const count = countOf(amount, context.pick);
+  if (!count || amount.kind === 'pack') return UNKNOWN;
+  const piece = amount.kind === 'measure' ? amount.unit.id : '';
+  const spread = pieceSpread(food, piece, words);
+  if (spread) return { grams: multiply(count, spread.usual), basis: 'table', sources: spread.sources };
+  return taughtWeight(food, piece, count, context);
+}
+
+function taughtWeight(food: LedgerFood, unit: string, times: Rational, context: WeighingContext): Weighed {
+  const taught = context.taught.get(food.key)?.find((entry) => entry.unit === unit);
+  return taught ? { grams: multiply(times, taught.grams), basis: 'taught', sources: [] } : UNKNOWN;
+}
+
+/** Millilitres of an amount, if it is a volume or packs of a volume. */
+export function volumeOf(amount: Amount | Measure | Count | Pack, context: Pick1): Rational | undefined {
+  if (amount.kind === 'measure' && units[amount.unit.id].dimension === 'volume') return baseValue(amount, context.cups, context.pick);
+  if (amount.kind === 'pack' && units[amount.each.unit.id].dimension === 'volume') {
+    return multiply(pickOf(amount.range, context.pick), baseValue(amount.each, context.cups, context.pick));
+  }
+  return undefined;
+}
+type Pick1 = { readonly cups: CupSystem; readonly pick: Pick };
+
+/**
+ * Published weight of a millilitre of the food in the form that the words name ('roughly chopped'); the food as it
+ * comes when they name none. With no form '' in the table and several others, the spread runs over all of them.
+ */
+export function volumeSpread(food: LedgerFood, words: string): Spread | undefined {
+  const volumes = food.food?.volumes;
+  if (!volumes || volumes.length === 0) return undefined;
+  const wanted = `${food.match?.form ?? ''} ${words}`.toLowerCase();
+  const named = volumes.filter((entry) => entry.form !== '' && mentions(wanted, entry.form));
+  if (named[0]) return named.reduce((longest, entry) => (entry.form.length > longest.form.length ? entry : longest), named[0]).perMillilitre;
+  const plain = volumes.find((entry) => entry.form === '');
+  if (plain) return plain.perMillilitre;
+  return unionOf(volumes.map((entry) => entry.perMillilitre));
+}
+
+/** Published weight of one piece ('' the thing itself), by the size that the words name, else over all sizes. */
+export function pieceSpread(food: LedgerFood, piece: string, words: string): Spread | undefined {
+  const pieces = food.food?.pieces.filter((entry) => entry.piece === piece || (piece === 'piece' && entry.piece === ''));
+  if (!pieces || pieces.length === 0) return undefined;
+  const wanted = `${food.match?.size ?? ''} ${words}`.toLowerCase();
+  const sized = pieces.find((entry) => entry.size !== '' && mentions(wanted, entry.size));
+  if (sized) return bought(sized, food.food);
+  const usual = pieces.find((entry) => entry.size === '') ?? pieces.find((entry) => entry.size === 'medium') ?? pieces[0];
+  const all = unionOf(pieces.map((entry) => bought(entry, food.food)));
+  return usual && all ? { ...all, usual: usual.grams.usual } : all;
+}
+
+/**
+ * The spread that a written weight of a piece may lie in: from the edible part to the thing as bought, since a writer
+ * may mean either (a shelled or an unshelled egg). The usual weight stays the source's own.
+ */
+function bought(entry: PieceWeight, food: Food | undefined): Spread {
+  const edible = food?.ediblePortion;
+  if (!edible || equal(edible, ONE)) return entry.grams;
+  return entry.basis === 'edible'
+    ? { ...entry.grams, high: divide(entry.grams.high, edible) }
+    : { ...entry.grams, low: multiply(entry.grams.low, edible) };
+}
+
+function unionOf(spreads: readonly Spread[]): Spread | undefined {
+  const first = spreads[0];
+  if (!first) return undefined;
+  return spreads.slice(1).reduce<Spread>(
+    (all, one) => ({ low: least(all.low, one.low), usual: all.usual, high: greatest(all.high, one.high), sources: [...all.sources, ...one.sources] }),
+    first,
+  );
+}
+
+function mentions(words: string, form: string): boolean {
+  return new RegExp(`(?:^|[^\\p{L}])${form.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?:$|[^\\p{L}])`, 'u').test(words);
+}
+
