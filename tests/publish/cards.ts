@@ -25,7 +25,12 @@ const count = (text: string, exact: string, one = '', many = one): CardAmount =>
 
 const words = (text: string): CardAmount => ({ metric: text, us: text });
 
-const ingredient = (step: number, amount: CardAmount, name: string, more: Partial<CardIngredient> = {}): CardIngredient => ({
+const ingredient = (
+  step: number,
+  amount: CardAmount,
+  name: string,
+  more: Partial<CardIngredient> = {},
+): CardIngredient => ({
   amount,
   name,
   optional: false,
@@ -44,7 +49,12 @@ const time = (written: string, low: string, high = low): CardTime => ({
 
 const heat = (celsius: string, fahrenheit: string): CardTemperature => ({ celsius, fahrenheit });
 
-function step(lane: CardStep['clock']['lane'], sentence: readonly CardRun[], clock: Partial<CardStep['clock']>, more: Partial<CardStep> = {}): CardStep {
+function step(
+  lane: CardStep['clock']['lane'],
+  sentence: readonly CardRun[],
+  clock: Partial<CardStep['clock']>,
+  more: Partial<CardStep> = {},
+): CardStep {
   return { sentence, more: [], clock: { lane, using: [], ...clock }, care: [], saved: [], remarks: [], ...more };
 }
 
@@ -107,7 +117,9 @@ export const tinLoaf: CardData = {
         ingredient(0, weight('20.2 g', '1 tbsp', '20.2', '17', true), 'fine salt', { percent: '2 % on flour' }),
       ],
       steps: [
-        step('hands', text('Pour the water over the seeds, the cracked rye and the salt; stir and cover.'), { time: time('5 min', '5') }),
+        step('hands', text('Pour the water over the seeds, the cracked rye and the salt; stir and cover.'), {
+          time: time('5 min', '5'),
+        }),
         step('wait', text('Leave to swell and cool.'), { time: time('10-18 h', '600', '1080') }),
       ],
       remarks: [{ kind: 'tip', text: 'Toast the seeds in a dry pan until they smell of biscuit.' }],
@@ -127,7 +139,10 @@ export const tinLoaf: CardData = {
         ingredient(0, words('a little'), 'sunflower oil', { note: 'for the tins', optional: true }),
       ],
       steps: [
-        step('hands', text('Mix to a thick batter with no dry flour left.'), { time: time('8 min', '8'), until: heat('28', '82') }),
+        step('hands', text('Mix to a thick batter with no dry flour left.'), {
+          time: time('8 min', '8'),
+          until: heat('28', '82'),
+        }),
         step('wait', text('Leave until risen by a third.'), {
           time: time('45-60 min', '45', '60'),
           at: { temperature: heat('26', '79'), fan: false },
@@ -170,7 +185,9 @@ export const tinLoaf: CardData = {
           'wait',
           text('Cool out of the tins, wrap in linen and hold before slicing.'),
           { time: time('24-48 h', '1440', '2880') },
-          { care: [{ every: time('12 h', '720'), takes: time('1 min', '1'), sentence: text('Turn the loaves over.') }] },
+          {
+            care: [{ every: time('12 h', '720'), takes: time('1 min', '1'), sentence: text('Turn the loaves over.') }],
+          },
         ),
       ],
       remarks: [],
@@ -241,7 +258,10 @@ export const plainCordial: CardData = {
       id: 'quay-mint-cordial',
       name: 'Quay Mint Cordial',
       implicit: true,
-      ingredients: [ingredient(0, weight('200 g', '1 cup', '200', CUP), 'sugar'), ingredient(0, count('1 bunch', '1', 'bunch', 'bunches'), 'mint')],
+      ingredients: [
+        ingredient(0, weight('200 g', '1 cup', '200', CUP), 'sugar'),
+        ingredient(0, count('1 bunch', '1', 'bunch', 'bunches'), 'mint'),
+      ],
       steps: [step('hob', text('Simmer and strain.'), { time: time('10 min', '10') })],
       remarks: [],
       keeping: [],
@@ -269,7 +289,10 @@ export const hebrewLoaf: CardData = {
   makes: tinLoaf.makes.slice(0, 2).map((make) => ({
     ...make,
     name: make.id === 'leaven' ? 'מחמצת' : 'גרעינים מושרים',
-    ingredients: make.ingredients.map((item, index) => ({ ...item, name: ['קמח שיפון מלא', 'מים', 'מחמצת שיפון', 'מלח דק'][index] ?? item.name })),
+    ingredients: make.ingredients.map((item, index) => ({
+      ...item,
+      name: ['קמח שיפון מלא', 'מים', 'מחמצת שיפון', 'מלח דק'][index] ?? item.name,
+    })),
     steps: make.steps.map((one) => ({ ...one, sentence: text('לערבב לעיסה אחידה ולכסות.') })),
   })),
 };
@@ -294,7 +317,22 @@ export const HOSTILE: readonly string[] = [
 /** The loaf with every text replaced by a hostile one. */
 export function hostileCard(evil: string): CardData {
   const replace = (value: unknown, key: string): unknown => {
-    if (['format', 'kind', 'id', 'make', 'lane', 'severity', 'direction', 'low', 'high', 'count', 'grams', 'millilitres'].includes(key)) {
+    if (
+      [
+        'format',
+        'kind',
+        'id',
+        'make',
+        'lane',
+        'severity',
+        'direction',
+        'low',
+        'high',
+        'count',
+        'grams',
+        'millilitres',
+      ].includes(key)
+    ) {
       return typeof value === 'object' ? each(value) : value;
     }
     return typeof value === 'string' ? evil : each(value);

@@ -5,25 +5,20 @@
  *
  * Bundled by bundle-card-page.mjs into src/generated/card-script.ts.
  */
-import {
-  compare,
-  decimalMark,
-  divide,
-  equal,
-  exact,
-  ONE,
-  PLAIN,
-  rational,
-  type Rational,
-} from '@quern/quantity';
+import { compare, decimalMark, divide, equal, exact, ONE, PLAIN, rational, type Rational } from '@quern/quantity';
 import { showScaled, type BothMeasures, type ScalableAmount } from '@quern/views';
 import { readFigure } from '../src/card/read-figure.js';
 import { typesetFigure } from '../src/card/typeset.js';
 
 interface Figure {
   readonly amount: ScalableAmount;
+  readonly holder: Element;
   /** Where each measure stands, and the text that stood there. */
-  readonly places: readonly { readonly element: Element; readonly measure: keyof BothMeasures; readonly printed: string }[];
+  readonly places: readonly {
+    readonly element: Element;
+    readonly measure: keyof BothMeasures;
+    readonly printed: string;
+  }[];
 }
 
 /** A page is never scaled further than this: beyond it the figures are no kitchen's. */
@@ -32,6 +27,7 @@ const MOST = rational(1000);
 function figuresOf(card: Element): Figure[] {
   return [...card.querySelectorAll('[data-quern-scale]')].map((holder) => ({
     amount: JSON.parse(holder.getAttribute('data-quern-scale') ?? '') as ScalableAmount,
+    holder,
     places: [...holder.querySelectorAll('bdi')].flatMap((element) => {
       const owner = element.closest('.quern-u,.quern-m,.quern-same');
       if (!owner) return [];
@@ -43,8 +39,10 @@ function figuresOf(card: Element): Figure[] {
 
 function rescale(figures: readonly Figure[], factor: Rational, language: string): void {
   const style = { ...PLAIN, decimal: decimalMark(language) };
-  for (const { amount, places } of figures) {
+  for (const { amount, holder, places } of figures) {
     const both = equal(factor, ONE) ? undefined : showScaled(amount, factor, { style });
+    // Two measures may come out as one text at this size; in a sentence it is said once.
+    holder.classList.toggle('quern-one', both !== undefined && both.metric === both.us);
     for (const { element, measure, printed } of places) {
       element.textContent = both ? typesetFigure(both[measure]) : printed;
     }
@@ -63,7 +61,13 @@ function makeField(card: HTMLElement, yieldPart: HTMLElement, index: number): vo
   label.append(...name.childNodes);
   name.append(label);
   const field = document.createElement('input');
-  Object.assign(field, { id: label.htmlFor, className: 'quern-field', type: 'text', inputMode: 'decimal', autocomplete: 'off' });
+  Object.assign(field, {
+    id: label.htmlFor,
+    className: 'quern-field',
+    type: 'text',
+    inputMode: 'decimal',
+    autocomplete: 'off',
+  });
   field.value = shown.textContent ?? '';
   field.setAttribute('aria-describedby', `quern-said-${index}`);
   shown.replaceWith(field);
@@ -91,7 +95,8 @@ function makeField(card: HTMLElement, yieldPart: HTMLElement, index: number): vo
 function makeTurn(card: HTMLElement): void {
   const { quernShowMetric, quernShowUs } = card.dataset;
   const before = card.querySelector('.quern-make');
-  if (card.dataset['measures'] !== 'both' || !before || quernShowMetric === undefined || quernShowUs === undefined) return;
+  if (card.dataset['measures'] !== 'both' || !before || quernShowMetric === undefined || quernShowUs === undefined)
+    return;
   const button = document.createElement('button');
   button.type = 'button';
   button.className = 'quern-turn';

@@ -146,7 +146,7 @@ export function markdownText(text: string): string {
     .replace(/>/g, '&gt;')
     .replace(/(?<=\{)[%#]/g, '\\$&') // {% … %}, {# … #}
     .replace(/^([#+\-=:])/, '\\$1') // headings, lists, rules, underlines, directives
-    .replace(/^(\d{1,9})([.)])/, '$1\\$2') // numbered lists
+    .replace(/^(\d{1,9})([.)])(?=\s|$)/, '$1\\$2') // numbered lists
     .replace(/:(?=[/:A-Za-z])/g, '\\:') // bare addresses and directives
     .replace(/(?<=www)\./gi, '\\.')
     .replace(/@/g, '\\@');
@@ -164,7 +164,8 @@ export function plainText(text: string): string {
  */
 export function safeAddress(text: string): string | undefined {
   const address = text.trim();
-  if (address === '' || /[\u0000-\u0020\u007F-\u00A0\u2028\u2029\\]/.test(address) || DIRECTIONAL.test(address)) return undefined;
+  if (address === '' || /[\u0000-\u0020\u007F-\u00A0\u2028\u2029\\]/.test(address) || DIRECTIONAL.test(address))
+    return undefined;
   const scheme = /^([a-z][a-z0-9+.-]*):/i.exec(address)?.[1]?.toLowerCase();
   if (scheme === undefined) return address.startsWith('//') ? undefined : address;
   return scheme === 'http' || scheme === 'https' || scheme === 'mailto' ? address : undefined;
@@ -190,7 +191,11 @@ const RESERVED = /^(?:con|prn|aux|nul|com\d|lpt\d)$/;
  * name that a system keeps for itself, never longer than 80 characters.
  */
 export function fileName(title: string): string {
-  const words = title.normalize('NFKC').toLowerCase().match(/[\p{L}\p{M}\p{N}]+/gu) ?? [];
+  const words =
+    title
+      .normalize('NFKC')
+      .toLowerCase()
+      .match(/[\p{L}\p{M}\p{N}]+/gu) ?? [];
   const name = [...words.join('-')].slice(0, 80).join('').replace(/-+$/, '');
   return name === '' || RESERVED.test(name) ? `recipe${name === '' ? '' : '-' + name}` : name;
 }

@@ -1,1 +1,13 @@
-export {};
+/** Views as pages, texts and data for others: nothing here reckons; every text is escaped for where it goes. */
+export * from './escape.js';
+export {
+  element,
+  toHtml,
+  type Child,
+  type ElementNode,
+  type HtmlNode,
+  type Properties,
+  type TextNode,
+} from './html/tree.js';
+export * from './card/index.js';
+export { cardJsonLd, type Json, type JsonLdOptions } from './json-ld/json-ld.js';

@@ -19,7 +19,8 @@ export interface CardPageOptions extends CardOptions {
  * @throws RangeError when it would.
  */
 function themeText(theme: string): string {
-  if (/<\/?style|<!--/i.test(theme)) throw new RangeError('a theme is a style sheet; it cannot hold a style tag or an HTML comment');
+  if (/<\/?style|<!--/i.test(theme))
+    throw new RangeError('a theme is a style sheet; it cannot hold a style tag or an HTML comment');
   return theme;
 }
 
@@ -86,5 +87,10 @@ export function cardHtml(card: CardData, options: CardPageOptions = {}): string 
 
 /** A script element; its text is ours or comes from `jsonInScript`, and is not escaped. */
 export function rawScript(type: string | undefined, text: string): Child {
-  return { type: 'element', tagName: 'script', properties: type === undefined ? {} : { type }, children: [{ type: 'text', value: text }] };
+  return {
+    type: 'element',
+    tagName: 'script',
+    properties: type === undefined ? {} : { type },
+    children: [{ type: 'text', value: text }],
+  };
 }

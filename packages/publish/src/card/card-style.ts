@@ -32,60 +32,65 @@ font:1rem/1.55 var(--face);padding:var(--quern-space,clamp(1rem,4vw,2.5rem));ove
 .quern-card .quern-introduction{max-width:42rem;font-size:1.06em}
 .quern-card .quern-unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .quern-card .quern-nowrap{white-space:nowrap}
-.quern-card .quern-facts{display:flex;flex-wrap:wrap;gap:.9rem 2rem;margin:1.4rem 0 0;padding:.9rem 0;border-block:1px solid var(--rule);font-family:var(--figures);font-size:.94rem;line-height:1.4}
+.quern-card[dir=ltr] [dir=auto]{text-align:left}
+.quern-card[dir=rtl] [dir=auto]{text-align:right}
+.quern-card .quern-facts{display:flex;flex-wrap:wrap;gap:.9rem 2rem;margin:1.4rem 0 0;padding:.9rem 0;border-block:1px solid var(--rule);font-family:var(--figures);font-size:.94em;line-height:1.4}
 .quern-card .quern-facts>div{min-width:0}
-.quern-card dt,.quern-card .quern-facts label{font-size:.8rem;color:var(--quiet)}
+.quern-card dt{font-size:.8em;color:var(--quiet)}
 .quern-card dd{margin:.1rem 0 0;font-variant-numeric:tabular-nums}
 .quern-card .quern-yield-count{font-weight:600}
 .quern-card .quern-field{font:inherit;font-weight:600;width:4.6em;padding:.25em .5em;color:inherit;background:var(--wash);border:1px solid var(--quiet);border-radius:3px}
 .quern-card .quern-field[aria-invalid=true]{border-color:var(--alert);outline-color:var(--alert)}
-.quern-card .quern-said{font-family:var(--figures);font-size:.88rem;color:var(--quiet);margin:.6rem 0 0}
+.quern-card .quern-said{font-family:var(--figures);font-size:.88em;color:var(--quiet);margin:.6rem 0 0}
 .quern-card .quern-said:empty{display:none}
 .quern-card .quern-said.quern-wrong{color:var(--alert)}
-.quern-card .quern-allergens{margin-top:.9rem;font-family:var(--figures);font-size:.94rem}
+.quern-card .quern-allergens{margin-top:.9rem;font-family:var(--figures);font-size:.94em}
 .quern-card .quern-allergens p{margin:.15em 0}
-.quern-card .quern-problems{margin:1rem 0;padding:.6rem 1rem;border:1px solid var(--alert);border-inline-start-width:5px;font-family:var(--figures);font-size:.9rem}
+.quern-card .quern-problems{margin:1rem 0;padding:.6rem 1rem;border:1px solid var(--alert);border-inline-start-width:5px;font-family:var(--figures);font-size:.9em}
 .quern-card .quern-make{margin-top:2.2rem}
-.quern-card .quern-make-name{font-size:1.3rem;padding-bottom:.3rem;border-bottom:2px solid var(--accent)}
+.quern-card .quern-make-name{font-size:1.3em;padding-bottom:.3rem;border-bottom:2px solid var(--accent)}
 .quern-card .quern-make-name::first-letter{text-transform:uppercase}
-.quern-card .quern-make-name .quern-quiet{font:400 .85rem/1 var(--figures)}
+.quern-card .quern-make-name .quern-quiet{font:400 .66em/1 var(--figures)}
 .quern-card .quern-make-body{display:grid;gap:1rem 2.6rem;margin-top:.5rem}
 .quern-card .quern-ingredients{width:100%;align-self:start;line-height:1.35}
-.quern-card .quern-ingredients :is(td,thead th){font-family:var(--figures);font-size:.9rem;font-variant-numeric:tabular-nums;padding-inline-end:1rem;width:1%}
-.quern-card .quern-ingredients td{white-space:nowrap}
+.quern-card .quern-ingredients :is(td,thead th){font-family:var(--figures);font-size:.9em;font-variant-numeric:tabular-nums;padding-inline-end:.9rem}
+.quern-card .quern-ingredients thead :is(.quern-m,.quern-u){width:1%}
+.quern-card .quern-ingredients .quern-m{white-space:nowrap}
 .quern-card .quern-ingredients .quern-u:not(thead *){color:var(--quiet);white-space:normal;min-width:5.4rem}
-.quern-card .quern-ingredients thead th{font-size:.78rem;font-weight:400;color:var(--quiet);padding-top:0}
+.quern-card .quern-ingredients thead th{font-size:.78em;font-weight:400;color:var(--quiet);padding-top:0}
 .quern-card .quern-ingredients th.quern-name{font-weight:400;width:auto;padding-inline-end:0}
 .quern-card .quern-ingredients tbody tr+tr>*{border-top:1px solid var(--rule)}
 .quern-card .quern-ingredients tbody tr.quern-or>*{border-top-style:dotted}
 .quern-card .quern-ingredients tbody tr.quern-or th{padding-inline-start:1em}
 .quern-card .quern-made{font-style:italic}
+.quern-card .quern-amount.quern-one>:is(.quern-u,.quern-bracket){display:none}
 .quern-card .quern-again bdi{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
-.quern-card .quern-steps{counter-reset:step}
+.quern-card .quern-steps{counter-reset:step;margin:0}
+.quern-card .quern-way>.quern-remark{margin-bottom:.9rem}
 .quern-card .quern-step{counter-increment:step;position:relative;padding-inline-start:2rem;margin:0 0 1.05rem}
-.quern-card .quern-step::before{content:counter(step);position:absolute;inset-inline-start:0;top:.12em;font:600 .92rem/1.55 var(--figures);color:var(--accent)}
+.quern-card .quern-step::before{content:counter(step);position:absolute;inset-inline-start:0;top:.12em;font:600 .92em/1.55 var(--figures);color:var(--accent)}
 .quern-card .quern-sentence{margin:0}
-.quern-card .quern-clock{font-family:var(--figures);font-size:.86rem;color:var(--quiet);margin:.15rem 0 0;font-variant-numeric:tabular-nums}
+.quern-card .quern-clock{font-family:var(--figures);font-size:.86em;color:var(--quiet);margin:.15rem 0 0;font-variant-numeric:tabular-nums}
 .quern-card .quern-lane{color:var(--accent);font-weight:600}
 .quern-card .quern-time{color:var(--ink)}
 .quern-card .quern-clock-part+.quern-clock-part::before{content:"\\00b7\\00a0"}
-.quern-card :is(.quern-care,.quern-saved,.quern-remark){font-size:.95rem;margin:.35rem 0 0;padding-inline-start:.8rem;border-inline-start:2px solid var(--rule)}
+.quern-card :is(.quern-care,.quern-saved,.quern-remark){font-size:.95em;margin:.35rem 0 0;padding-inline-start:.8rem;border-inline-start:2px solid var(--rule)}
 .quern-card .quern-remark-warning{border-color:var(--alert)}
 .quern-card .quern-remark-warning b{color:var(--alert)}
 .quern-card .quern-remarks{margin-top:1.6rem}
-.quern-card .quern-end{display:grid;gap:1.6rem 2.6rem;margin-top:2.4rem;padding-top:1.4rem;border-top:1px solid var(--rule);font-size:.95rem}
-.quern-card .quern-end :is(h2,h3,h4,h5,h6){font-size:1.05rem;margin-bottom:.3rem}
+.quern-card .quern-end{display:grid;gap:1.6rem 2.6rem;margin-top:2.4rem;padding-top:1.4rem;border-top:1px solid var(--rule);font-size:.95em}
+.quern-card .quern-end :is(h2,h3,h4,h5,h6){font-size:1.05em;margin-bottom:.3rem}
 .quern-card .quern-end :is(ul,p){margin:.2rem 0}
 .quern-card .quern-end li{margin:.25rem 0}
-.quern-card .quern-nutrition table{width:100%;max-width:22rem;font-family:var(--figures);font-size:.9rem;font-variant-numeric:tabular-nums}
+.quern-card .quern-nutrition table{width:100%;max-width:22rem;font-family:var(--figures);font-size:.9em;font-variant-numeric:tabular-nums}
 .quern-card .quern-nutrition caption{color:var(--quiet);padding-bottom:.2rem}
 .quern-card .quern-nutrition :is(th,td){font-weight:400;border-top:1px solid var(--rule);padding:.22em 0}
 .quern-card .quern-nutrition td{text-align:end}
 .quern-card .quern-nutrition .quern-part th{padding-inline-start:1em;color:var(--quiet)}
-.quern-card .quern-origin{margin-top:2rem;font-family:var(--figures);font-size:.84rem}
+.quern-card .quern-origin{margin-top:2rem;font-family:var(--figures);font-size:.84em}
 .quern-card a{color:var(--accent)}
 .quern-card :is(input,button,a):focus-visible{outline:3px solid var(--accent);outline-offset:2px}
-.quern-card .quern-turn{display:none;font:600 .86rem/1.2 var(--figures);color:var(--accent);background:none;border:1px solid var(--accent);border-radius:3px;padding:.6em .9em;min-height:2.75rem;margin:1.1rem 0 0;cursor:pointer}
+.quern-card .quern-turn{display:none;font:600 .86em/1.2 var(--figures);color:var(--accent);background:none;border:1px solid var(--accent);border-radius:3px;padding:.6em .9em;min-height:2.75rem;margin:1.1rem 0 0;cursor:pointer}
 @container (max-width:34rem){
 .quern-card .quern-ingredients td{white-space:normal}
 .quern-live .quern-turn{display:inline-block}
@@ -94,6 +99,9 @@ font:1rem/1.55 var(--face);padding:var(--quern-space,clamp(1rem,4vw,2.5rem));ove
 .quern-live[data-shown=us] .quern-again bdi{position:static;width:auto;height:auto;clip-path:none}
 }
 @container (min-width:46rem){
+.quern-card .quern-ingredients{table-layout:fixed}
+.quern-card .quern-ingredients thead .quern-m{width:5.4rem}
+.quern-card .quern-ingredients thead .quern-u{width:7.4rem}
 .quern-card .quern-make-body{grid-template-columns:minmax(19rem,5fr) 6fr}
 .quern-card .quern-make-body>.quern-way:only-child{grid-column:1/-1}
 .quern-card .quern-end{grid-template-columns:1fr 1fr}

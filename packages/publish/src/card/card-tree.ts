@@ -69,7 +69,8 @@ function heading(card: CardData, setting: Setting, id: string): Child {
       card.title,
       card.variant !== undefined && element('span', { className: ['quern-variant-name'] }, ` (${card.variant})`),
     ),
-    by !== '' && element('p', { className: ['quern-by'] }, label(setting, setting.words.by), ' ', element('bdi', {}, by)),
+    by !== '' &&
+      element('p', { className: ['quern-by'] }, label(setting, setting.words.by), ' ', element('bdi', {}, by)),
   ];
 }
 
@@ -98,7 +99,11 @@ function problems(card: CardData, setting: Setting): Child {
       'ul',
       {},
       errors.map((problem) =>
-        element('li', { lang: 'en', dir: 'ltr' }, `${setting.words.line} ${problem.line}: ${problem.text} (${problem.code}). ${problem.help}`),
+        element(
+          'li',
+          { lang: 'en', dir: 'ltr' },
+          `${setting.words.line} ${problem.line}: ${problem.text} (${problem.code}). ${problem.help}`,
+        ),
       ),
     ),
   );
@@ -108,8 +113,7 @@ function facts(card: CardData, setting: Setting): Child {
   const { words } = setting;
   const fact = (name: string, ...value: Child[]): Child =>
     element('div', {}, element('dt', {}, label(setting, name)), element('dd', { dir: 'auto' }, ...value));
-  const time = (name: string, minutes: CardData['times']['total']): Child =>
-    minutes && fact(name, duration(minutes));
+  const time = (name: string, minutes: CardData['times']['total']): Child => minutes && fact(name, duration(minutes));
   const amount = (name: string, value: CardAmount | undefined): Child => value && fact(name, amountIn(value, setting));
   return element(
     'dl',
@@ -139,7 +143,16 @@ function yieldFact(card: CardData, setting: Setting): Child {
       'dd',
       {},
       element('span', { className: ['quern-yield-count'] }, count),
-      each && [' ', element('span', { className: ['quern-quiet'] }, amountIn(each, setting), ' ', label(setting, setting.words.eachWeighs))],
+      each && [
+        ' ',
+        element(
+          'span',
+          { className: ['quern-quiet'] },
+          amountIn(each, setting),
+          ' ',
+          label(setting, setting.words.eachWeighs),
+        ),
+      ],
       total && [' ', element('span', { className: ['quern-quiet'] }, amountIn(total, setting))],
     ),
   );
@@ -153,12 +166,15 @@ function allergens(card: CardData, setting: Setting): Child {
   const { words } = setting;
   const line = (name: string, items: readonly string[]): Child =>
     items.length > 0 &&
-    element('p', {}, element('b', {}, label(setting, name)), ' ', element('span', { lang: 'en', dir: 'auto' }, items.join('; ')));
+    element('p', {}, element('b', {}, label(setting, name)), ' ', element('bdi', { lang: 'en' }, items.join('; ')));
   return element(
     'div',
     { className: ['quern-allergens'], role: 'group', ariaLabel: words.allergens },
     line(`${words.contains}:`, found.contains),
-    line(`${words.mayContain}:`, found.mayContain.map((item) => `${item.name} (${item.because})`)),
+    line(
+      `${words.mayContain}:`,
+      found.mayContain.map((item) => `${item.name} (${item.because})`),
+    ),
     line(`${words.cannotSay}:`, found.unknown),
   );
 }

@@ -89,7 +89,11 @@ function nutrition(found: CardNutrition, setting: Setting): Child[] {
       'tr',
       nutrientParts.has(row.id) ? { className: ['quern-part'] } : {},
       element('th', { scope: 'row' }, row.name),
-      element('td', {}, row.atLeast && [label(setting, words.atLeast), ' '], `${typesetFigure(row.value)}\u00A0${row.unit}`),
+      element(
+        'td',
+        {},
+        element('bdi', {}, row.atLeast && `${words.atLeast} `, `${typesetFigure(row.value)}\u00A0${row.unit}`),
+      ),
     ),
   );
   const weight = found.weight === undefined ? '' : ` (${typesetFigure(found.weight)})`;
@@ -97,21 +101,31 @@ function nutrition(found: CardNutrition, setting: Setting): Child[] {
     element(
       'table',
       {},
-      element('caption', {}, label(setting, words.per), ` ${found.per}${weight}`),
+      element('caption', {}, element('bdi', {}, `${words.per} ${found.per}${weight}`)),
       element('tbody', { lang: 'en' }, rows),
     ),
-    ...found.notes.map((note) => element('p', { className: ['quern-quiet'], lang: 'en' }, note)),
+    ...found.notes.map((note) => element('p', { className: ['quern-quiet'], lang: 'en', dir: 'auto' }, note)),
   ];
 }
 
 function origin(card: CardData, setting: Setting): Child {
   const { words } = setting;
-  const parts: Child[][] = [];
-  for (const source of card.source) parts.push([label(setting, words.source), ' ', element('bdi', {}, source)]);
-  for (const diet of card.diets) parts.push([label(setting, words.diets[diet])]);
-  if (card.keywords.length > 0) parts.push([element('bdi', {}, card.keywords.join(', '))]);
-  if (card.revision !== undefined) parts.push([label(setting, words.revision), ' ', element('bdi', {}, card.revision)]);
-  if (card.date !== undefined) parts.push([element('time', { dateTime: card.date }, card.date)]);
+  const named = (name: string, value: string): Child[] => [label(setting, name), ' ', element('bdi', {}, value)];
+  const parts: Child[][] = [
+    ...card.source.map((source) => named(words.source, source)),
+    ...card.diets.map((diet) => [label(setting, words.diets[diet])]),
+    ...(card.keywords.length > 0 ? [[card.keywords.join(', ')]] : []),
+    ...(card.revision === undefined ? [] : [named(words.revision, card.revision)]),
+    ...(card.date === undefined ? [] : [[element('time', { dateTime: card.date }, card.date)]]),
+  ];
   if (parts.length === 0) return undefined;
-  return element('footer', { className: ['quern-origin'] }, element('p', {}, parts.map((part, index) => (index === 0 ? part : [' · ', part]))));
+  return element(
+    'footer',
+    { className: ['quern-origin'] },
+    element(
+      'p',
+      {},
+      parts.map((part, index) => [index > 0 && ' · ', element('bdi', {}, part)]),
+    ),
+  );
 }

@@ -1,4 +1,13 @@
-import type { CardClock, CardData, CardIngredient, CardMake, CardRemark, CardRun, CardSaved, CardStep } from '@quern/views';
+import type {
+  CardClock,
+  CardData,
+  CardIngredient,
+  CardMake,
+  CardRemark,
+  CardRun,
+  CardSaved,
+  CardStep,
+} from '@quern/views';
 import { element, type Child, type ElementNode } from '../html/tree.js';
 import { amountIn, headingTag, label, scaleProperties, temperature, type Setting } from './setting.js';
 import { typesetFigure } from './typeset.js';
@@ -21,7 +30,13 @@ export function makeSection(make: CardMake, card: CardData, setting: Setting): E
       'div',
       { className: ['quern-make-body'] },
       make.ingredients.length > 0 && ingredientTable(make, card, setting),
-      element('div', { className: ['quern-way'] }, remarks(make.remarks, setting), steps(make.steps, setting), keeping(make, setting)),
+      element(
+        'div',
+        { className: ['quern-way'] },
+        remarks(make.remarks, setting),
+        steps(make.steps, setting),
+        keeping(make, setting),
+      ),
     ),
   );
 }
@@ -29,11 +44,12 @@ export function makeSection(make: CardMake, card: CardData, setting: Setting): E
 function ingredientTable(make: CardMake, card: CardData, setting: Setting): ElementNode {
   const { words } = setting;
   const of = make.implicit ? card.title : make.name;
-  const column = (className: string, name: string): ElementNode => element('th', { className: [className], scope: 'col' }, label(setting, name));
+  const column = (className: string, name: string): ElementNode =>
+    element('th', { className: [className], scope: 'col' }, label(setting, name));
   return element(
     'table',
     { className: ['quern-ingredients'] },
-    element('caption', { className: ['quern-unseen'] }, label(setting, words.ingredients), ': ', of),
+    element('caption', { className: ['quern-unseen'] }, label(setting, `${words.ingredients}:`), ' ', of),
     element(
       'thead',
       {},
@@ -45,7 +61,11 @@ function ingredientTable(make: CardMake, card: CardData, setting: Setting): Elem
         column('quern-name', words.ingredient),
       ),
     ),
-    element('tbody', {}, make.ingredients.map((item) => ingredientRows(item, setting))),
+    element(
+      'tbody',
+      {},
+      make.ingredients.map((item) => ingredientRows(item, setting)),
+    ),
   );
 }
 
@@ -61,7 +81,11 @@ function ingredientRow(item: CardIngredient, setting: Setting, alternative: bool
   // Where both measures are the same the second is left to screen readers and to a page that shows one column.
   const again = amount.metric === amount.us && setting.measures === 'both';
   const cell = (className: string, text: string, repeated: boolean): ElementNode =>
-    element('td', { className: repeated ? [className, 'quern-again'] : [className] }, element('bdi', {}, typesetFigure(text)));
+    element(
+      'td',
+      { className: repeated ? [className, 'quern-again'] : [className] },
+      element('bdi', {}, typesetFigure(text)),
+    );
   return element(
     'tr',
     { ...(alternative ? { className: ['quern-or'] } : {}), ...scaleProperties(amount, setting) },
@@ -71,17 +95,26 @@ function ingredientRow(item: CardIngredient, setting: Setting, alternative: bool
       'th',
       { className: ['quern-name'], scope: 'row', dir: 'auto' },
       alternative && [element('span', { className: ['quern-quiet'] }, label(setting, setting.words.or)), ' '],
-      element('span', { className: item.make === undefined ? ['quern-food'] : ['quern-food', 'quern-made'] }, item.name),
+      element(
+        'span',
+        { className: item.make === undefined ? ['quern-food'] : ['quern-food', 'quern-made'] },
+        item.name,
+      ),
       item.note !== undefined && element('span', { className: ['quern-quiet'] }, `, ${item.note}`),
       item.percent !== undefined && element('span', { className: ['quern-quiet'] }, ` (${item.percent})`),
-      item.optional && element('span', { className: ['quern-quiet'] }, ' (', label(setting, setting.words.optional), ')'),
+      item.optional &&
+        element('span', { className: ['quern-quiet'] }, ' (', label(setting, setting.words.optional), ')'),
     ),
   );
 }
 
 function steps(list: readonly CardStep[], setting: Setting): Child {
   if (list.length === 0) return undefined;
-  return element('ol', { className: ['quern-steps'] }, list.map((step) => stepItem(step, setting)));
+  return element(
+    'ol',
+    { className: ['quern-steps'] },
+    list.map((step) => stepItem(step, setting)),
+  );
 }
 
 function stepItem(step: CardStep, setting: Setting): ElementNode {
@@ -95,7 +128,7 @@ function stepItem(step: CardStep, setting: Setting): ElementNode {
     step.care.map((care) =>
       element(
         'p',
-        { className: ['quern-care'], dir: 'auto' },
+        { className: ['quern-care'] },
         element(
           'span',
           { className: ['quern-quiet'] },
@@ -104,7 +137,7 @@ function stepItem(step: CardStep, setting: Setting): ElementNode {
           care.takes && ` (${typesetFigure(care.takes.text)})`,
           ': ',
         ),
-        sentence(care.sentence, setting),
+        element('bdi', {}, sentence(care.sentence, setting)),
       ),
     ),
     step.saved.map((saved) => savedLine(saved, setting)),
@@ -134,24 +167,30 @@ function clockLine(clock: CardClock, setting: Setting): ElementNode {
     ]);
   }
   if (clock.until) parts.push([label(setting, words.until), ' ', temperature(clock.until, setting)]);
-  if (clock.untilAcidity !== undefined) parts.push([label(setting, words.until), ` ${words.acidity} ${clock.untilAcidity}`]);
+  if (clock.untilAcidity !== undefined)
+    parts.push([label(setting, words.until), ` ${words.acidity} ${clock.untilAcidity}`]);
   if (clock.using.length > 0) parts.push([label(setting, words.using), ' ', clock.using.join(', ')]);
   return element(
     'p',
     { className: ['quern-clock'] },
     element('span', { className: ['quern-lane'] }, label(setting, words.lanes[clock.lane])),
-    parts.map((part) => [' ', element('span', { className: ['quern-clock-part'] }, part)]),
+    parts.map((part) => [' ', element('bdi', { className: ['quern-clock-part'] }, part)]),
   );
 }
 
 function savedLine(saved: CardSaved, setting: Setting): ElementNode {
   return element(
     'p',
-    { className: ['quern-saved'], dir: 'auto' },
-    element('span', { className: ['quern-quiet'] }, label(setting, setting.words.saved), ': '),
+    { className: ['quern-saved'] },
+    element('span', { className: ['quern-quiet'] }, label(setting, `${setting.words.saved}:`), ' '),
     amountIn(saved.amount, setting),
-    ` ${saved.name}`,
-    saved.note !== undefined && element('span', { className: ['quern-quiet'] }, `, ${saved.note}`),
+    ' ',
+    element(
+      'bdi',
+      {},
+      saved.name,
+      saved.note !== undefined && element('span', { className: ['quern-quiet'] }, `, ${saved.note}`),
+    ),
   );
 }
 
@@ -159,9 +198,9 @@ export function remarks(list: readonly CardRemark[], setting: Setting): Child {
   return list.map((remark) =>
     element(
       'p',
-      { className: ['quern-remark', `quern-remark-${remark.kind.replace(' ', '-')}`], dir: 'auto' },
-      element('b', {}, label(setting, setting.words.remarks[remark.kind]), ': '),
-      remark.text,
+      { className: ['quern-remark', `quern-remark-${remark.kind.replace(' ', '-')}`] },
+      element('b', {}, label(setting, `${setting.words.remarks[remark.kind]}:`), ' '),
+      element('bdi', {}, remark.text),
     ),
   );
 }

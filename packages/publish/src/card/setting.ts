@@ -18,7 +18,7 @@ export interface Setting {
 
 /** A word of the card's own, marked with its language where the recipe's is another. */
 export function label(setting: Setting, text: string): Child {
-  return setting.foreign ? element('span', { lang: setting.words.language }, text) : text;
+  return setting.foreign ? element('bdi', { lang: setting.words.language }, text) : text;
 }
 
 /** The heading `below` levels under the title. */
@@ -27,7 +27,8 @@ export function headingTag(setting: Setting, below: number): string {
 }
 
 /** Languages and scripts written from right to left (Unicode CLDR, layout orientation). */
-const RIGHT_TO_LEFT = /^(?:ar|arc|ckb|dv|fa|he|iw|ks|ps|sd|syr|ug|ur|yi)(?:-|$)|-(?:Arab|Hebr|Syrc|Thaa|Nkoo|Adlm)(?:-|$)/i;
+const RIGHT_TO_LEFT =
+  /^(?:ar|arc|ckb|dv|fa|he|iw|ks|ps|sd|syr|ug|ur|yi)(?:-|$)|-(?:Arab|Hebr|Syrc|Thaa|Nkoo|Adlm)(?:-|$)/i;
 
 export function isRightToLeft(language: string): boolean {
   return RIGHT_TO_LEFT.test(language) && !/-Latn(?:-|$)/i.test(language);
@@ -46,11 +47,11 @@ export function amountIn(amount: CardAmount, setting: Setting): ElementNode {
   const metric = figure('quern-m', amount.metric);
   const us = figure('quern-u', amount.us);
   const properties = { className: ['quern-amount'], ...scaleProperties(amount, setting) };
-  if (amount.metric === amount.us) return element('span', properties, figure('quern-same', amount.metric));
-  if (setting.measures === 'metric') return element('span', properties, metric);
-  if (setting.measures === 'us') return element('span', properties, us);
+  if (amount.metric === amount.us) return element('bdi', properties, figure('quern-same', amount.metric));
+  if (setting.measures === 'metric') return element('bdi', properties, metric);
+  if (setting.measures === 'us') return element('bdi', properties, us);
   const bracket = (text: string): ElementNode => element('span', { className: ['quern-bracket'] }, text);
-  return element('span', properties, metric, bracket(' ('), us, bracket(')'));
+  return element('bdi', properties, metric, bracket(' ('), us, bracket(')'));
 }
 
 function figure(className: string, text: string): ElementNode {

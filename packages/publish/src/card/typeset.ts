@@ -18,5 +18,8 @@ export function typesetFigure(text: string): string {
     .replace(/(^|[^\d\p{L}.½⅓⅔¼¾⅛⅜⅝⅞])-(?=\d)/gu, '$1\u2212')
     .replace(/(?<=[\d½⅓⅔¼¾⅛⅜⅝⅞])-(?=\d)/g, '–')
     .replace(/(?<=\d) x (?=\d)/g, '\u00A0×\u00A0')
-    .replace(/(?<=[\d½⅓⅔¼¾⅛⅜⅝⅞]) (?=(?:g|kg|mg|oz|lb|ml|cl|dl|l|h|min|s|d|cm|mm|%)(?!\p{L}))/gu, '\u00A0');
+    .replace(
+      /(?<=[\d½⅓⅔¼¾⅛⅜⅝⅞]) (?=(?:g|kg|mg|oz|lb|ml|cl|dl|l|cups?|tbsp|tsp|h|min|s|d|cm|mm|%)(?!\p{L}))/gu,
+      '\u00A0',
+    );
 }

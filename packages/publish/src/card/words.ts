@@ -32,7 +32,12 @@ export interface CardWords {
   readonly using: string;
   readonly saved: string;
   readonly lanes: Readonly<Record<CardClock['lane'], string>>;
-  readonly remarks: { readonly note: string; readonly tip: string; readonly warning: string; readonly 'serve with': string };
+  readonly remarks: {
+    readonly note: string;
+    readonly tip: string;
+    readonly warning: string;
+    readonly 'serve with': string;
+  };
   readonly variants: string;
   readonly allergens: string;
   readonly contains: string;

@@ -1,5 +1,14 @@
 import { add, exact, toIsoDuration, type Rational } from '@quern/quantity';
-import type { CardAmount, CardData, CardIngredient, CardMake, CardNutrientId, CardRun, CardStep, ExactRange } from '@quern/views';
+import type {
+  CardAmount,
+  CardData,
+  CardIngredient,
+  CardMake,
+  CardNutrientId,
+  CardRun,
+  CardStep,
+  ExactRange,
+} from '@quern/views';
 import { pictureAddress, safeAddress, isolateDirections } from '../escape.js';
 
 /** JSON without functions or gaps. */
@@ -66,7 +75,9 @@ function clean(draft: Draft): JsonObject {
     const value = entry[1];
     return value !== undefined && value !== '' && !(Array.isArray(value) && value.length === 0);
   });
-  return Object.fromEntries(kept.map(([name, value]) => [name, typeof value === 'string' ? isolateDirections(value) : value]));
+  return Object.fromEntries(
+    kept.map(([name, value]) => [name, typeof value === 'string' ? isolateDirections(value) : value]),
+  );
 }
 
 /** A range is told by its longer end: who plans with it is not let down. */
@@ -76,7 +87,9 @@ function longest(minutes: ExactRange | undefined): string | undefined {
 
 /** Hands-on time is what schema.org calls preparation; heat is cooking: the sum of oven and hob lines. */
 function times(card: CardData): Draft {
-  const heat = card.makes.flatMap((make) => make.steps).filter((step) => step.clock.lane === 'oven' || step.clock.lane === 'hob');
+  const heat = card.makes
+    .flatMap((make) => make.steps)
+    .filter((step) => step.clock.lane === 'oven' || step.clock.lane === 'hob');
   const known = heat.every((step) => step.clock.time !== undefined && !step.clock.time.open);
   return {
     prepTime: longest(card.times.handsOn),
@@ -106,7 +119,8 @@ const both = ({ metric, us }: CardAmount): string => (metric === us ? metric : `
 /** One text an ingredient; what is made in the recipe itself is not bought and not listed. */
 function ingredientTexts(item: CardIngredient): string[] {
   if (item.make !== undefined) return [];
-  const one = (part: CardIngredient): string => `${both(part.amount)} ${part.name}${part.note === undefined ? '' : `, ${part.note}`}`;
+  const one = (part: CardIngredient): string =>
+    `${both(part.amount)} ${part.name}${part.note === undefined ? '' : `, ${part.note}`}`;
   const text = [item, ...item.alternatives].map(one).join(', or ');
   return [isolateDirections(item.optional ? `${text} (optional)` : text)];
 }
