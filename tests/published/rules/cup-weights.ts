@@ -2,6 +2,7 @@
  * Weights of cups, spoons and pieces: written as a cook would write them, two measures on one line, none of them may be called
  * a disagreement. A false alarm on two published weights of one food would teach cooks to ignore the true ones.
  */
+import { sentence } from '@quern/text';
 import { doesNotApply, found, rule, type Finding, type Row, type Rule } from '../proof.js';
 import { compileText } from '../compile-text.js';
 import { names } from './cup-weight-names.js';
@@ -120,13 +121,11 @@ function agrees(row: Row): Finding {
   const line = lineFor(row);
   if (line === undefined) return found(false, 'no line is known for this row');
   const head = row.key.startsWith('au250.') ? 'cup metric\n' : '';
-  const { diagnostics, sentenceOf } = compileText(
-    `${head}recipe A cup of it\nmake dish\n  ${line}\n  hands 1 min: Look at it.\n`,
-  );
+  const { diagnostics } = compileText(`${head}recipe A cup of it\nmake dish\n  ${line}\n  hands 1 min: Look at it.\n`);
   const alarm = diagnostics.find(({ code }) => /^(Q0[0123568]|N0[17]|L)/.test(code));
   return alarm === undefined
     ? found(true, `no disagreement at “${line}”`)
-    : found(false, `“${line}”: ${sentenceOf(alarm)}`);
+    : found(false, `“${line}”: ${sentence(alarm)}`);
 }
 
 const isCompared = (key: string) => !notCompared.some((one) => one.claims(key));
