@@ -6,6 +6,14 @@ import type { CupSystem, Rational, UnitId } from '@quern/quantity';
  * count from the start of the line, and it is never changed, so that it can be kept and reused by the text of the line.
  */
 
+/**
+ * A number outside a NumberRange. `fraction` is there when it was written as a fraction, so that the printer writes
+ * `1 1/2` again where the writer did; the value is the same either way.
+ */
+export interface Numeral extends Rational {
+  readonly fraction?: true;
+}
+
 /** One number or a range; a single number has `low` and `high` the same value. */
 export interface NumberRange {
   readonly span: Span;
@@ -28,7 +36,7 @@ export interface Measure {
   readonly about: boolean;
   readonly range: NumberRange;
   readonly unit: UnitWord;
-  readonly and?: { readonly value: Rational; readonly unit: UnitWord };
+  readonly and?: { readonly value: Numeral; readonly unit: UnitWord };
 }
 
 /** A bare number: so many of the thing. */
@@ -112,7 +120,7 @@ export type TimeUnit = 's' | 'min' | 'h' | 'd' | 'week' | 'month';
 /** One bound of a time as written, `2 h 30 min`, and in exact minutes (a week is 7 d, a month 30 d). */
 export interface Duration {
   readonly minutes: Rational;
-  readonly parts: readonly { readonly value: Rational; readonly unit: TimeUnit }[];
+  readonly parts: readonly { readonly value: Numeral; readonly unit: TimeUnit }[];
 }
 
 /** `10-14 h`, `about 20 min`, `overnight`, `30 min or more`. */
@@ -161,7 +169,7 @@ export interface UsingClause {
 /** `4 rings`, `1 oven of 2 shelves`, `churn`; count is 1 when not written. */
 export interface Thing {
   readonly span: Span;
-  readonly count: Rational;
+  readonly count: Numeral;
   /** Singular, lower case. */
   readonly name: string;
   readonly shelves?: Rational;
@@ -191,12 +199,22 @@ interface LineBase {
   readonly indent: number;
 }
 
-export interface BlankLine extends LineBase { readonly kind: 'blank' }
-export interface CommentLine extends LineBase { readonly kind: 'comment'; readonly words: Words }
+export interface BlankLine extends LineBase {
+  readonly kind: 'blank';
+}
+export interface CommentLine extends LineBase {
+  readonly kind: 'comment';
+  readonly words: Words;
+}
 /** A line that cannot be read. Its text is kept; `opening` is its first word. */
-export interface BadLine extends LineBase { readonly kind: 'bad'; readonly opening: string }
+export interface BadLine extends LineBase {
+  readonly kind: 'bad';
+  readonly opening: string;
+}
 /** A version-control conflict mark left in the file. */
-export interface ConflictLine extends LineBase { readonly kind: 'conflict' }
+export interface ConflictLine extends LineBase {
+  readonly kind: 'conflict';
+}
 
 /** What goes in; an `or` line has the same shape and stands in for the line above. */
 export interface InLine extends LineBase {
@@ -242,7 +260,10 @@ export interface EveryLine extends LineBase {
   readonly prose: Prose;
 }
 
-export interface MoreLine extends LineBase { readonly kind: 'more'; readonly prose: Prose }
+export interface MoreLine extends LineBase {
+  readonly kind: 'more';
+  readonly prose: Prose;
+}
 
 /** `check 1804 g`, `check 78 % water on flour`, `check 40 % flour from biga`. */
 export interface CheckLine extends LineBase {
@@ -267,44 +288,183 @@ export interface BlockLine extends LineBase {
   readonly clock?: ClockTime;
 }
 
-export interface ClockTime { readonly span: Span; readonly minutes: number }
+export interface ClockTime {
+  readonly span: Span;
+  readonly minutes: number;
+}
 
 /** Facts whose value is free words. */
-export interface TextFact extends LineBase { readonly kind: 'text-fact'; readonly word: 'by' | 'source' | 'photo' | 'note' | 'tip' | 'warning' | 'serve with' | 'language'; readonly words: Words }
+export interface TextFact extends LineBase {
+  readonly kind: 'text-fact';
+  readonly word: 'by' | 'source' | 'photo' | 'note' | 'tip' | 'warning' | 'serve with' | 'language';
+  readonly words: Words;
+}
 /** Facts whose value is a list of words. */
-export interface ListFact extends LineBase { readonly kind: 'list-fact'; readonly word: 'keywords' | 'free of' | 'contains' | 'traces'; readonly items: readonly Words[] }
-export interface CupFact extends LineBase { readonly kind: 'cup'; readonly system: CupSystem }
+export interface ListFact extends LineBase {
+  readonly kind: 'list-fact';
+  readonly word: 'keywords' | 'free of' | 'contains' | 'traces';
+  readonly items: readonly Words[];
+}
+export interface CupFact extends LineBase {
+  readonly kind: 'cup';
+  readonly system: CupSystem;
+}
 /** `gives 2 loaves of 1040 g`, `gives 1.2 kg`, `gives 16 crescents`. `of` is the thing counted. */
-export interface GivesFact extends LineBase { readonly kind: 'gives'; readonly count?: NumberRange; readonly thing?: Words; readonly each?: Measure; readonly total?: Measure }
-export interface ServesFact extends LineBase { readonly kind: 'serves'; readonly range: NumberRange; readonly thing?: Words }
+export interface GivesFact extends LineBase {
+  readonly kind: 'gives';
+  readonly about?: boolean;
+  readonly count?: NumberRange;
+  readonly thing?: Words;
+  readonly each?: Measure;
+  readonly total?: Measure;
+}
+export interface ServesFact extends LineBase {
+  readonly kind: 'serves';
+  readonly range: NumberRange;
+  readonly thing?: Words;
+}
 /** `vessel 2 loaf tins of 23 x 11 x 8 cm`; with two lengths a round one (across, deep), with three a box, or a volume. */
-export interface VesselFact extends LineBase { readonly kind: 'vessel'; readonly count: Rational; readonly thing: Words; readonly volume?: Measure; readonly lengths?: readonly Rational[]; readonly lengthUnit?: UnitId }
-export interface BasisFact extends LineBase { readonly kind: 'basis'; readonly name: Name }
-export interface CountFact extends LineBase { readonly kind: 'count-as'; readonly name: Name; readonly as: 'flour' | 'water' | 'other' }
-export interface UseFact extends LineBase { readonly kind: 'use'; readonly name: Name; readonly path: Words; readonly as?: Name }
-export interface KeepsFact extends LineBase { readonly kind: 'keeps'; readonly time: Time; readonly at?: Temperature; readonly note?: Words }
-export interface BestFact extends LineBase { readonly kind: 'best-after'; readonly time: Time; readonly note?: Words }
-export interface PerFact extends LineBase { readonly kind: 'per'; readonly basis: '100 g' | '100 ml'; readonly values: readonly { readonly span: Span; readonly nutrient: string; readonly value: Rational; readonly unit: string }[] }
-export interface PartsFact extends LineBase { readonly kind: 'parts'; readonly parts: readonly { readonly value: Rational; readonly name: Name }[] }
-export interface WeighsFact extends LineBase { readonly kind: 'weighs'; readonly amount: Measure | Count; readonly equal: Measure }
-export interface SwapFact extends LineBase { readonly kind: 'swap'; readonly from: Name; readonly in?: Name; readonly amount?: Amount; readonly to: Name }
-export interface DropFact extends LineBase { readonly kind: 'drop'; readonly name: Name; readonly in?: Name }
-export interface AddFact extends LineBase { readonly kind: 'add'; readonly amount: Amount; readonly name: Name; readonly beside: Name }
-export interface TimesFact extends LineBase { readonly kind: 'times'; readonly factor: Rational }
-export interface HasFact extends LineBase { readonly kind: 'has'; readonly things: readonly Thing[] }
-export interface AwakeFact extends LineBase { readonly kind: 'awake'; readonly from: ClockTime; readonly to: ClockTime }
-export interface RoomFact extends LineBase { readonly kind: 'room'; readonly temperature: Temperature }
+export interface VesselFact extends LineBase {
+  readonly kind: 'vessel';
+  readonly count: Numeral;
+  readonly thing: Words;
+  readonly volume?: Measure;
+  readonly lengths?: readonly Numeral[];
+  readonly lengthUnit?: UnitId;
+}
+export interface BasisFact extends LineBase {
+  readonly kind: 'basis';
+  readonly name: Name;
+}
+export interface CountFact extends LineBase {
+  readonly kind: 'count-as';
+  readonly name: Name;
+  readonly as: 'flour' | 'water' | 'other';
+}
+export interface UseFact extends LineBase {
+  readonly kind: 'use';
+  readonly name: Name;
+  readonly path: Words;
+  readonly as?: Name;
+}
+export interface KeepsFact extends LineBase {
+  readonly kind: 'keeps';
+  readonly time: Time;
+  readonly at?: Temperature;
+  readonly note?: Words;
+}
+export interface BestFact extends LineBase {
+  readonly kind: 'best-after';
+  readonly time: Time;
+  readonly note?: Words;
+}
+export interface PerFact extends LineBase {
+  readonly kind: 'per';
+  readonly basis: '100 g' | '100 ml';
+  readonly values: readonly {
+    readonly span: Span;
+    readonly nutrient: string;
+    readonly value: Rational;
+    readonly unit: string;
+  }[];
+}
+export interface PartsFact extends LineBase {
+  readonly kind: 'parts';
+  readonly parts: readonly { readonly value: Numeral; readonly name: Name }[];
+}
+export interface WeighsFact extends LineBase {
+  readonly kind: 'weighs';
+  readonly amount: Measure | Count;
+  readonly equal: Measure;
+}
+export interface SwapFact extends LineBase {
+  readonly kind: 'swap';
+  readonly from: Name;
+  readonly in?: Name;
+  readonly amount?: Amount;
+  readonly to: Name;
+}
+export interface DropFact extends LineBase {
+  readonly kind: 'drop';
+  readonly name: Name;
+  readonly in?: Name;
+}
+export interface AddFact extends LineBase {
+  readonly kind: 'add';
+  readonly amount: Amount;
+  readonly name: Name;
+  readonly beside: Name;
+}
+export interface TimesFact extends LineBase {
+  readonly kind: 'times';
+  readonly factor: Numeral;
+}
+export interface HasFact extends LineBase {
+  readonly kind: 'has';
+  readonly things: readonly Thing[];
+}
+export interface AwakeFact extends LineBase {
+  readonly kind: 'awake';
+  readonly from: ClockTime;
+  readonly to: ClockTime;
+}
+export interface RoomFact extends LineBase {
+  readonly kind: 'room';
+  readonly temperature: Temperature;
+}
 /** `date 2041-02-16`; the text is a valid ISO 8601 date. */
-export interface DateFact extends LineBase { readonly kind: 'date'; readonly date: string; readonly span: Span }
+export interface DateFact extends LineBase {
+  readonly kind: 'date';
+  readonly date: string;
+  readonly span: Span;
+}
 /** `baked 2041-02-16, 2 loaves, lost 11.4 %: crumb tighter than last week`. */
-export interface BakedFact extends LineBase { readonly kind: 'baked'; readonly date: string; readonly yield?: Words; readonly lost?: NumberRange; readonly remark?: Words }
+export interface BakedFact extends LineBase {
+  readonly kind: 'baked';
+  readonly date: string;
+  readonly yield?: Words;
+  readonly lost?: NumberRange;
+  readonly remark?: Words;
+}
 
 export type FactLine =
-  | TextFact | ListFact | CupFact | GivesFact | ServesFact | VesselFact | BasisFact | CountFact | UseFact | KeepsFact | BestFact
-  | PerFact | PartsFact | WeighsFact | SwapFact | DropFact | AddFact | TimesFact | HasFact | AwakeFact | RoomFact | DateFact | BakedFact;
+  | TextFact
+  | ListFact
+  | CupFact
+  | GivesFact
+  | ServesFact
+  | VesselFact
+  | BasisFact
+  | CountFact
+  | UseFact
+  | KeepsFact
+  | BestFact
+  | PerFact
+  | PartsFact
+  | WeighsFact
+  | SwapFact
+  | DropFact
+  | AddFact
+  | TimesFact
+  | HasFact
+  | AwakeFact
+  | RoomFact
+  | DateFact
+  | BakedFact;
 
 export type LineContent =
-  | BlankLine | CommentLine | BadLine | ConflictLine | InLine | OutLine | StepLine | EveryLine | MoreLine | CheckLine | BlockLine | FactLine;
+  | BlankLine
+  | CommentLine
+  | BadLine
+  | ConflictLine
+  | InLine
+  | OutLine
+  | StepLine
+  | EveryLine
+  | MoreLine
+  | CheckLine
+  | BlockLine
+  | FactLine;
 
 /** What parsing one line's text gives: kept by the text of the line, spans from the line's start. */
 export interface ParsedLine {

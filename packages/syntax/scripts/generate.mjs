@@ -1,0 +1,16 @@
+// Writes what is made from grammar/lines.json and from the parser. Run after a change of either:
+// node packages/syntax/scripts/generate.mjs
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { importTs, root } from '../../../scripts/run-ts.mjs';
+
+function write(path, text) {
+  mkdirSync(dirname(join(root, path)), { recursive: true });
+  writeFileSync(join(root, path), text);
+  console.log(path);
+}
+
+const list = JSON.parse(readFileSync(join(root, 'grammar/lines.json'), 'utf8'));
+// First the words, because everything else reads them through the parser.
+const { lineKindsModule } = await importTs('packages/syntax/scripts/line-kinds.ts');
+write('packages/syntax/src/generated/line-words.ts', lineKindsModule(list));
