@@ -18,7 +18,7 @@ const arrows = {
   quantity: { may: [] },
   syntax: { may: ['text', 'quantity'] },
   compiler: { may: ['text', 'quantity', 'syntax'] },
-  foods: { may: ['quantity'], types: ['compiler'] },
+  foods: { may: ['text', 'quantity'], types: ['compiler'] },
   views: { may: ['text', 'quantity', 'syntax', 'compiler'] },
   publish: { may: ['text', 'quantity', 'views'], types: ['compiler', 'syntax'] },
   ide: { may: ['text', 'quantity', 'syntax', 'compiler', 'views'] },

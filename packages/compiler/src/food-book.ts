@@ -64,11 +64,15 @@ export interface Food {
   readonly pieces: readonly PieceWeight[];
   /** Undefined means unknown: then nothing may be said about allergens. */
   readonly allergens?: readonly AllergenId[];
+  /** When `allergens` is undefined: what the food surely contains, whatever else may be in it. Never the whole answer. */
+  readonly allergensAtLeast?: readonly AllergenId[];
   readonly traces: readonly AllergenId[];
   /** Flags for the cautions: 'raw-egg', 'honey', 'kidney-bean', 'raw-flour', 'curing-salt', 'raw-meat', 'poultry', 'raw-fish', 'alcohol', 'garlic', 'fresh-herb', 'whole-nut', 'unpasteurised' …; and 'vegan', 'vegetarian', 'animal', 'meat' for the diets. */
   readonly flags: readonly string[];
   /** Ids of sources. */
   readonly sources: readonly string[];
+  /** Those of them that the nutrients and the edible portion come from. */
+  readonly nutrientSources?: readonly string[];
 }
 
 /** How a written name was matched. `form` and `size` are qualifiers found in the name ('chopped', 'large'). */
@@ -77,6 +81,8 @@ export interface FoodMatch {
   readonly how: 'name' | 'synonym' | 'head';
   readonly form: string;
   readonly size: string;
+  /** The part that the name counts, as in `PieceWeight.piece`: 'clove' in `garlic cloves`. */
+  readonly piece?: string;
 }
 
 export type FoodAnswer =
