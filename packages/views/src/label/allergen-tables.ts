@@ -119,7 +119,8 @@ const annexII: AllergenTable = {
 const EDITION_5 = '2025-01-06';
 
 const unitedStates: AllergenTable = {
-  source: 'FD&C Act, section 201(qq) (FALCPA 2004, FASTER Act 2021); FDA, Questions and Answers Regarding Food Allergens, edition 5 (6 January 2025)',
+  source:
+    'FD&C Act, section 201(qq) (FALCPA 2004, FASTER Act 2021); FDA, Questions and Answers Regarding Food Allergens, edition 5 (6 January 2025)',
   opening: 'Contains:',
   classes: [
     must('milk', ['milk'], { note: 'of cows, goats, sheep and other ruminants' }),
@@ -129,9 +130,14 @@ const unitedStates: AllergenTable = {
     must('tree nuts', [...EIGHT_NUTS, 'pine-nut'], { names: NUT_NAMES, from: EDITION_5 }),
     // From memory: the list of 2006 also had beech nut, butternut, chestnut, chinquapin, coconut, ginkgo, hickory, lichee,
     // pili and shea nut.
-    must('tree nuts', [...EIGHT_NUTS, 'pine-nut', 'chestnut', 'coconut', 'other-nut'], { names: NUT_NAMES, until: EDITION_5 }),
+    must('tree nuts', [...EIGHT_NUTS, 'pine-nut', 'chestnut', 'coconut', 'other-nut'], {
+      names: NUT_NAMES,
+      until: EDITION_5,
+    }),
     must('peanut', ['peanuts']),
-    must('wheat', ['wheat', 'spelt', 'triticale'], { names: { spelt: 'wheat (spelt)', triticale: 'wheat (triticale)' } }),
+    must('wheat', ['wheat', 'spelt', 'triticale'], {
+      names: { spelt: 'wheat (spelt)', triticale: 'wheat (triticale)' },
+    }),
     // The cereal is not stated: it may be wheat, so it is named.
     must('wheat', ['other-gluten'], { names: { 'other-gluten': 'gluten (cereal not stated, may be wheat)' } }),
     must('soybean', ['soybeans'], { names: { soybeans: 'soy' } }),
@@ -177,7 +183,9 @@ const canada: AllergenTable = {
     must('wheat and triticale', ['wheat', 'spelt', 'triticale'], {
       names: { wheat: 'wheat', spelt: 'wheat (spelt)', triticale: 'triticale' },
     }),
-    must('gluten sources', GLUTEN_CEREALS, { names: { ...CEREAL_NAMES, spelt: 'wheat (spelt)', triticale: 'triticale' } }),
+    must('gluten sources', GLUTEN_CEREALS, {
+      names: { ...CEREAL_NAMES, spelt: 'wheat (spelt)', triticale: 'triticale' },
+    }),
   ],
   notClasses: {
     chestnut: 'not among the tree nuts of the list',
@@ -207,7 +215,10 @@ const australia: AllergenTable = {
     must('barley', ['barley'], { note: 'if it holds gluten' }),
     must('oats', ['oats'], { note: 'if they hold gluten' }),
     must('rye', ['rye', 'triticale'], { names: { rye: 'rye', triticale: 'rye' }, note: 'if it holds gluten' }),
-    must('gluten', GLUTEN_CEREALS, { names: Object.fromEntries(GLUTEN_CEREALS.map((one) => [one, 'gluten'])), summaryOnly: true }),
+    must('gluten', GLUTEN_CEREALS, {
+      names: Object.fromEntries(GLUTEN_CEREALS.map((one) => [one, 'gluten'])),
+      summaryOnly: true,
+    }),
     must('sulphites', ['sulphites'], { threshold: '10 mg/kg or more, added' }),
   ],
   notClasses: {
@@ -227,7 +238,8 @@ const word = (name: string, words: readonly string[], more: Partial<AllergenClas
 });
 
 const japan: AllergenTable = {
-  source: 'Japan, Food Labelling Standards, appended table 14 (9 March 2023), and the notification on recommended items (2024)',
+  source:
+    'Japan, Food Labelling Standards, appended table 14 (9 March 2023), and the notification on recommended items (2024)',
   opening: 'Contains:',
   classes: [
     must('shrimp/prawn', ['crustaceans'], { words: ['shrimp', 'prawn', 'prawns', 'shrimps'] }),
@@ -329,8 +341,19 @@ const everything: AllergenTable = {
     must('nuts', [...EIGHT_NUTS, 'pine-nut', 'chestnut', 'coconut', 'other-nut'], { names: NUT_NAMES }),
     ...(
       [
-        'crustaceans', 'molluscs', 'fish', 'eggs', 'milk', 'peanuts', 'soybeans', 'celery', 'mustard', 'sesame', 'sulphites',
-        'lupin', 'buckwheat',
+        'crustaceans',
+        'molluscs',
+        'fish',
+        'eggs',
+        'milk',
+        'peanuts',
+        'soybeans',
+        'celery',
+        'mustard',
+        'sesame',
+        'sulphites',
+        'lupin',
+        'buckwheat',
       ] as const
     ).map((one) => must(one, [one])),
   ],

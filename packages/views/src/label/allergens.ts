@@ -1,7 +1,14 @@
-import type { AllergenId, Food, Formula, InItem } from '@quern/compiler';
+import {
+  linePlace,
+  type AllergenId,
+  type Food,
+  type Formula,
+  type InItem,
+  type Part,
+  type Product,
+} from '@quern/compiler';
 import type { Place } from '@quern/text';
 import { allergenTables, classesOfFood, classesOn, speciesNotStated, type AllergenClass } from './allergen-tables.js';
-import { place } from './composition.js';
 import type { Market } from './nutrient-list.js';
 
 /** A food that goes in somewhere on the way to the dish, whether or not it is in it at the end. */
@@ -54,20 +61,22 @@ export function foodUses(formula: Formula): FoodUse[] {
   const uses: FoodUse[] = [];
   for (const { formula: one, makes } of waysToDish(formula)) {
     for (const index of makes) {
-      for (const item of one.makes[index]?.items ?? []) if (item.kind === 'in') pushUses(uses, one, item, item.optional ? 'optional' : 'in');
+      for (const item of one.makes[index]?.items ?? [])
+        if (item.kind === 'in') pushUses(uses, one, item, item.optional ? 'optional' : 'in');
     }
   }
   return uses;
 }
 
 function pushUses(uses: FoodUse[], formula: Formula, item: InItem, how: FoodUse['how']): void {
-  const where = place(item.ref);
+  const where = linePlace(item.ref);
   const source = item.source;
   if (source.kind === 'food') {
     uses.push({ name: source.food.name, ...(source.food.food && { food: source.food.food }), how, place: where });
   } else if (source.kind === 'culture') {
     const parts = formula.cultures.get(source.culture)?.parts ?? [];
-    for (const { food } of parts) uses.push({ name: food.name, ...(food.food && { food: food.food }), how, place: where });
+    for (const { food } of parts)
+      uses.push({ name: food.name, ...(food.food && { food: food.food }), how, place: where });
     if (parts.length === 0) uses.push({ name: source.culture, how, place: where });
   } else if (source.kind === 'any') {
     // Any food of the class may be meant: each is an alternative.
@@ -101,11 +110,22 @@ export function waysToDish(formula: Formula): { readonly formula: Formula; reado
     if (item.source.kind !== 'product') return;
     const product = one.products.get(item.source.product);
     if (!product) return;
-    if (product.formula) visit(product.formula, product.formula.makes.length - 1);
+    if (product.formula) for (const index of makesOfUsed(product, product.formula)) visit(product.formula, index);
     else visit(one, product.makeIndex);
   };
   visit(formula, formula.makes.length - 1);
   return [...found.values()];
+}
+
+/**
+ * The makes of another file that a thing drawn from it may come from: the dish's, if it is made of the same foods as the
+ * dish; else any, so that nothing is overlooked.
+ */
+function makesOfUsed(product: Product, formula: Formula): readonly number[] {
+  const keys = (parts: readonly Part[]): string => [...new Set(parts.map((part) => part.food.key))].sort().join('|');
+  const last = formula.makes.at(-1);
+  if (last && keys(product.parts) === keys(last.pot.parts)) return [last.index];
+  return formula.makes.map((make) => make.index);
 }
 
 /** The account of allergens by a market's list on a day. */
@@ -127,8 +147,10 @@ export function allergensOf(
     const name = use.food?.name ?? use.name;
     const into = use.how === 'in' ? contains : may;
     const why = use.how === 'in' ? 'ingredient' : use.how === 'optional' ? 'optional' : 'alternative';
-    for (const one of classesOfFood(classes, allergens ?? [], name)) into.add(one.class, one.name, { food: use.name, place: use.place, why });
-    for (const one of classesOfFood(classes, use.food?.traces ?? [], '')) may.add(one.class, one.name, { food: use.name, place: use.place, why: 'traces' });
+    for (const one of classesOfFood(classes, allergens ?? [], name))
+      into.add(one.class, one.name, { food: use.name, place: use.place, why });
+    for (const one of classesOfFood(classes, use.food?.traces ?? [], ''))
+      may.add(one.class, one.name, { food: use.name, place: use.place, why: 'traces' });
     for (const family of speciesNotStated(classes, allergens ?? [], name)) {
       notes.add(`${use.name}: this list names ${family} by their kind; say which it is`);
     }

@@ -1,4 +1,4 @@
-import type { Food, Formula, Part } from '@quern/compiler';
+import { linePlace, type Food, type Formula, type Part } from '@quern/compiler';
 import { add, divide, isZero, multiply, ONE, ZERO, type Rational } from '@quern/quantity';
 import type { Place } from '@quern/text';
 import { addRanges, NOTHING, point, rangeOf, subtractRanges, type Range } from './range.js';
@@ -69,10 +69,6 @@ export function dishPot(formula: Formula): { readonly parts: readonly Part[]; re
   return { parts: pot?.parts ?? [], unknown: [...new Set(pot?.unknown.map((one) => one.name) ?? [])] };
 }
 
-export function place(ref: { readonly file: string; readonly line: { readonly start: number; readonly text: string } }): Place {
-  return { file: ref.file, start: ref.line.start, end: ref.line.start + ref.line.text.length };
-}
-
 /** The composition of a compiled recipe. Ends of ranges come from the ledger run at its low and its high ends. */
 export function compositionOf(formula: Formula): Composition {
   const { low, high } = formula.bounds();
@@ -100,7 +96,7 @@ export function compositionOf(formula: Formula): Composition {
       grams: rangeOf(a.grams, b.grams, c.grams),
       waterLost: shares(a, b, c, 'waterLost'),
       alcoholLost: shares(a, b, c, 'alcoholLost'),
-      lines: uniquePlaces(list.map((part) => place(part.origin))),
+      lines: uniquePlaces(list.map((part) => linePlace(part.origin))),
     });
   }
   return { components, withoutWeight: unknown, estimate: hasEstimate(formula) };

@@ -2,11 +2,24 @@ import { add, compare, divide, multiply, rational, HUNDRED, type Rational } from
 import type { LabelNutrient, Market } from './nutrient-list.js';
 import type { Figure, Nutrition } from './nutrition.js';
 import {
-  caDailyValues, EU_SIGNIFICANT, euNutrientReferenceValues, euReferenceIntakes, usDailyValues, type DailyAmount,
+  caDailyValues,
+  EU_SIGNIFICANT,
+  euNutrientReferenceValues,
+  euReferenceIntakes,
+  usDailyValues,
+  type DailyAmount,
 } from './reference-intakes.js';
 import { printBy, type RoundingRule } from './rounding.js';
 import {
-  auRounding, caPercent, caRounding, euRounding, plainRounding, usPercent, usRounding, usVitaminPercent, type RoundingRules,
+  auRounding,
+  caPercent,
+  caRounding,
+  euRounding,
+  plainRounding,
+  usPercent,
+  usRounding,
+  usVitaminPercent,
+  type RoundingRules,
 } from './rounding-rules.js';
 
 /** A figure as a market prints it. */
@@ -237,9 +250,17 @@ export const NOT_A_FORM = 'Plain layout, not an official form.';
 /** The declaration of a market, per 100 g where the market asks for it, and for each portion. */
 export function declarationOf(nutrition: Nutrition, market: Market, portions: readonly PortionSize[]): Declaration {
   const plan = plans[market];
-  const columns: { readonly name: string; readonly percents: boolean; figure(nutrient: LabelNutrient): Figure | undefined }[] = [];
+  const columns: {
+    readonly name: string;
+    readonly percents: boolean;
+    figure(nutrient: LabelNutrient): Figure | undefined;
+  }[] = [];
   if (plan.per100 || portions.length === 0) {
-    columns.push({ name: 'per 100 g', percents: portions.length === 0, figure: (nutrient) => nutrition.per100(nutrient) });
+    columns.push({
+      name: 'per 100 g',
+      percents: portions.length === 0,
+      figure: (nutrient) => nutrition.per100(nutrient),
+    });
   }
   for (const portion of portions) {
     columns.push({

@@ -1,5 +1,17 @@
 import type { Food } from '@quern/compiler';
-import { compare, divide, less, multiply, rational, sign, subtract, sum, ZERO, HUNDRED, type Rational } from '@quern/quantity';
+import {
+  compare,
+  divide,
+  less,
+  multiply,
+  rational,
+  sign,
+  subtract,
+  sum,
+  ZERO,
+  HUNDRED,
+  type Rational,
+} from '@quern/quantity';
 import { allergenTables, classesOfFood, classesOn } from './allergen-tables.js';
 import type { Market } from './nutrient-list.js';
 import { printBy, type RoundingRule } from './rounding.js';
@@ -183,7 +195,9 @@ function writer(
 ): (entry: StatementEntry, grams: Rational | undefined) => StatementItem {
   const classes = classesOn(market, day).filter((one) => !one.summaryOnly);
   const write = (entry: StatementEntry, grams: Rational | undefined): StatementItem => {
-    const named = classesOfFood(classes, entry.food?.allergens ?? [], entry.food?.name ?? entry.name).map((one) => one.name);
+    const named = classesOfFood(classes, entry.food?.allergens ?? [], entry.food?.name ?? entry.name).map(
+      (one) => one.name,
+    );
     const parts = [...(entry.parts ?? [])].sort((a, b) => compare(b.grams ?? ZERO, a.grams ?? ZERO));
     return {
       name: entry.name,
@@ -209,11 +223,14 @@ const PLAIN_WORDS = new Set(
 );
 
 const wordsOf = (text: string): string[] => (text.toLowerCase().match(/\p{L}+/gu) ?? []).map(stem);
-const stem = (word: string): string => word.replace(/(?:ies)$/, 'y').replace(/(?:oes)$/, 'o').replace(/s$/, '');
+const stem = (word: string): string =>
+  word
+    .replace(/(?:ies)$/, 'y')
+    .replace(/(?:oes)$/, 'o')
+    .replace(/s$/, '');
 
 /** Whether a name shares a telling word with what is stressed. */
 export function isStressed(name: string, stressed: readonly string[]): boolean {
   const told = new Set(stressed.flatMap(wordsOf));
   return wordsOf(name).some((word) => told.has(word) && !PLAIN_WORDS.has(word));
 }
-

@@ -102,11 +102,18 @@ function energyByParts(unit: 'kj' | 'kcal'): Derivation {
     const total = food.nutrients.carbohydrateByDifference;
     const starchy = worth('carbohydrateExceptPolyols');
     if (total && !food.nutrients.fibre && !food.nutrients.carbohydrateAvailable) {
-      return plus(others, { known: multiply(total, worth('fibre')), more: multiply(total, subtract(starchy, worth('fibre'))) });
+      return plus(others, {
+        known: multiply(total, worth('fibre')),
+        more: multiply(total, subtract(starchy, worth('fibre'))),
+      });
     }
     const lessPolyols = multiply(polyols, subtract(worth('polyols'), starchy));
     const available = times(carbohydrate(food), starchy);
-    return [others, { ...available, known: add(available.known, lessPolyols) }, times(fibre(food), worth('fibre'))].reduce(plus);
+    return [
+      others,
+      { ...available, known: add(available.known, lessPolyols) },
+      times(fibre(food), worth('fibre')),
+    ].reduce(plus);
   };
 }
 
@@ -165,4 +172,3 @@ export function energyOfParts(food: Food): Content {
 export function ofGrams(per100: Rational, grams: Rational): Rational {
   return divide(multiply(per100, grams), HUNDRED);
 }
-

@@ -1,4 +1,16 @@
-import { add, compare, divide, isZero, multiply, sign, subtract, ZERO, ONE, HUNDRED, type Rational } from '@quern/quantity';
+import {
+  add,
+  compare,
+  divide,
+  isZero,
+  multiply,
+  sign,
+  subtract,
+  ZERO,
+  ONE,
+  HUNDRED,
+  type Rational,
+} from '@quern/quantity';
 import { weightOf, type Component, type Composition } from './composition.js';
 import type { LabelNutrient } from './nutrient-list.js';
 import { contentOf, ofGrams, type Content } from './nutrients.js';
@@ -202,5 +214,7 @@ function bestCorner(component: Component, one: Slope, against: Rational, towards
 }
 
 function isExact(component: Component): boolean {
-  return [component.grams, component.waterLost, component.alcoholLost].every((range) => compare(range.low, range.high) === 0);
+  return [component.grams, component.waterLost, component.alcoholLost].every(
+    (range) => compare(range.low, range.high) === 0,
+  );
 }

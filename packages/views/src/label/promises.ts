@@ -58,7 +58,9 @@ const FROM_THE_SEA: readonly AllergenId[] = ['fish', 'crustaceans', 'molluscs'];
 
 function dietTest(word: 'vegan' | 'vegetarian'): PromiseTest {
   const vegan = word === 'vegan';
-  const breakingFlags = vegan ? ['animal', 'meat', 'honey', 'raw-meat', 'poultry', 'raw-fish'] : ['meat', 'raw-meat', 'poultry', 'raw-fish'];
+  const breakingFlags = vegan
+    ? ['animal', 'meat', 'honey', 'raw-meat', 'poultry', 'raw-fish']
+    : ['meat', 'raw-meat', 'poultry', 'raw-fish'];
   const breakingRoles = vegan ? ['egg', 'dairy', 'meat', 'fish'] : ['meat', 'fish'];
   const breakingClasses = vegan ? FROM_ANIMALS : FROM_THE_SEA;
   return {
@@ -112,7 +114,8 @@ export function promisesOf(facts: RecipeFacts, keywordPlace: Place): Promised[] 
   }));
   for (const keyword of facts.keywords) {
     const word = keyword.trim().toLowerCase();
-    if (word === 'vegan' || word === 'vegetarian') promised.push({ text: word, test: dietTest(word), place: keywordPlace });
+    if (word === 'vegan' || word === 'vegetarian')
+      promised.push({ text: word, test: dietTest(word), place: keywordPlace });
     const free = /^(.+?)[- ]free$/.exec(word)?.[1];
     if (free !== undefined) promised.push({ text: word, test: freeOfTest(free), place: keywordPlace });
   }
@@ -132,7 +135,8 @@ export function judge(promised: Promised, uses: readonly FoodUse[], kitchens: re
     else doubtful.push({ ...one, why: answer });
   }
   for (const kitchen of kitchens) {
-    if (promised.test.kitchen(kitchen.allergens)) doubtful.push({ food: kitchen.kitchen, place: kitchen.place, why: 'kitchen' });
+    if (promised.test.kitchen(kitchen.allergens))
+      doubtful.push({ food: kitchen.kitchen, place: kitchen.place, why: 'kitchen' });
   }
   if (breaking.length > 0) return { promised, verdict: 'contradicted', against: breaking };
   const doubt = doubtful.length > 0 || promised.test.kind === 'unreadable';

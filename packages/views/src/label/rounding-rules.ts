@@ -202,10 +202,20 @@ export const caPercent: RoundingRule = { unit: '%', bands: [above(nearest(ONE))]
 
 const FSANZ = 'Food Standards Code, Standard 1.2.8, section 1.2.8-7, from memory';
 
-const auGrams: RoundingRule = { unit: 'g', zero: '0', bands: [below(ONE, words('less than 1')), above(figures(3))], source: FSANZ };
+const auGrams: RoundingRule = {
+  unit: 'g',
+  zero: '0',
+  bands: [below(ONE, words('less than 1')), above(figures(3))],
+  source: FSANZ,
+};
 
 export const auRounding: RoundingRules = {
-  energyKj: { unit: 'kJ', zero: '0', bands: [below(rational(40), words('less than 40')), above(figures(3))], source: FSANZ },
+  energyKj: {
+    unit: 'kJ',
+    zero: '0',
+    bands: [below(rational(40), words('less than 40')), above(figures(3))],
+    source: FSANZ,
+  },
   protein: auGrams,
   fat: auGrams,
   saturates: auGrams,

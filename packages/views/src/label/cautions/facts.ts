@@ -24,6 +24,10 @@ export interface Standing {
   readonly minutes: Rational;
   /** Temperature around the food; undefined when neither the line nor the kitchen says. */
   readonly celsius: Rational | undefined;
+  /** Whether it stands in a leavened dough or bread, or in something dry: not counted as perishable there. */
+  readonly breadOrDry: boolean;
+  /** Whether the food has been through heat by then. */
+  readonly afterHeat: boolean;
   readonly make: string;
   readonly place: Place;
 }
@@ -87,8 +91,7 @@ export interface CautionFacts {
   readonly standings: readonly Standing[];
   /** Grams of alcohol in 100 g of the dish and in a serving, and per cent by volume if the dish were a drink. */
   readonly alcohol:
-    | { readonly per100: Rational; readonly perServing: Rational | undefined; readonly byVolume: Rational }
-    | undefined;
+    { readonly per100: Rational; readonly perServing: Rational | undefined; readonly byVolume: Rational } | undefined;
   readonly title: string;
   readonly place: Place;
 }

@@ -60,7 +60,12 @@ export const keepingChart: readonly ChartRow[] = [
     pantry: rational(1, 12),
     fridge: days(5),
     freezer: months(3),
-    fits: (facts) => has(facts, role('egg')) && has(facts, role('dairy')) && has(facts, role('flour')) && !mostlyFlour(facts) && cooked(facts),
+    fits: (facts) =>
+      has(facts, role('egg')) &&
+      has(facts, role('dairy')) &&
+      has(facts, role('flour')) &&
+      !mostlyFlour(facts) &&
+      cooked(facts),
   },
   {
     key: 'keep.egg_dishes',
@@ -80,7 +85,8 @@ export const keepingChart: readonly ChartRow[] = [
     name: 'cooked rice',
     fridge: days(6),
     freezer: months(6),
-    fits: (facts) => has(facts, (food) => /\brice\b/.test(food.name) && !/flour|paper|vinegar|wine/.test(food.name)) && cooked(facts),
+    fits: (facts) =>
+      has(facts, (food) => /\brice\b/.test(food.name) && !/flour|paper|vinegar|wine/.test(food.name)) && cooked(facts),
   },
   {
     key: 'keep.salad_dressing_vinaigrette_homemade',

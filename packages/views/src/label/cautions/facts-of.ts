@@ -1,0 +1,363 @@
+import { linePlace, type Formula, type InItem, type Make, type Part, type StepItem } from '@quern/compiler';
+import {
+  add,
+  compare,
+  divide,
+  multiply,
+  rational,
+  sign,
+  subtract,
+  sum,
+  ZERO,
+  HUNDRED,
+  type Rational,
+} from '@quern/quantity';
+import type { Temperature } from '@quern/syntax';
+import type { Place } from '@quern/text';
+import { waysToDish } from '../allergens.js';
+import { compositionOf } from '../composition.js';
+import { ALCOHOL_DENSITY, saltOfSodium } from '../energy.js';
+import { nutritionOf } from '../nutrition.js';
+import type { CautionFacts, CautionFood, Heating, KeepingClaim, PotFacts, Standing } from './facts.js';
+
+/** A step on the way of a food, in the make where it happens. */
+interface Step {
+  readonly formula: Formula;
+  readonly make: Make;
+  readonly item: StepItem;
+}
+
+/** Makes the account that the cautions look at. `room` is the kitchen's own temperature in degrees Celsius, if it says. */
+export function cautionFactsOf(formula: Formula, room?: Rational): CautionFacts {
+  const ways = waysToDish(formula);
+  const dishKeys = new Set(formula.makes.at(-1)?.pot.parts.map((part) => part.food.key) ?? []);
+  const pots = new Map<Make, PotFacts>();
+  const makes: { readonly formula: Formula; readonly make: Make }[] = [];
+  for (const way of [...ways].reverse()) {
+    for (const make of way.formula.makes) {
+      if (!way.makes.has(make.index)) continue;
+      makes.push({ formula: way.formula, make });
+      pots.set(make, potFacts(make));
+    }
+  }
+  const route = new Routes(formula);
+  const foods: CautionFood[] = [];
+  for (const { formula: one, make } of makes) {
+    for (const [index, item] of make.items.entries()) {
+      if (item.kind !== 'in') continue;
+      for (const each of [item, ...item.alternatives]) {
+        foods.push(...foodsOf(one, make, index, each, dishKeys, route, pots, room));
+      }
+    }
+  }
+  return {
+    foods,
+    pots: [...pots.values()],
+    keeps: makes.flatMap(({ formula: one, make }) => keepsOf(make, one === formula && make === formula.makes.at(-1))),
+    acidity: acidityOf(makes.map(({ make }) => make)),
+    standings: makes.flatMap(({ make }) =>
+      stepsOf(make).flatMap((item) => standing(item, make, pots.get(make), false, room) ?? []),
+    ),
+    alcohol: alcoholOf(formula),
+    title: formula.title,
+    place: linePlace(formula.ref),
+  };
+}
+
+const stepsOf = (make: Make): StepItem[] => make.items.filter((item): item is StepItem => item.kind === 'step');
+
+function foodsOf(
+  formula: Formula,
+  make: Make,
+  index: number,
+  item: InItem,
+  dishKeys: ReadonlySet<string>,
+  routes: Routes,
+  pots: ReadonlyMap<Make, PotFacts>,
+  room: Rational | undefined,
+): CautionFood[] {
+  const steps = routes.after(formula, make, index);
+  const heatings: Heating[] = [];
+  const standings: Standing[] = [];
+  for (const { make: where, item: step } of steps) {
+    const heat = heating(step);
+    if (heat) heatings.push(heat);
+    const stand = standing(step, where, pots.get(where), heatings.length > 0, room);
+    if (stand) standings.push(stand);
+  }
+  const shared = {
+    note: item.content.note?.text ?? '',
+    make: make.name,
+    heatings,
+    standings,
+    place: linePlace(item.ref),
+  };
+  const { source } = item;
+  if (source.kind === 'food') {
+    const { food } = source;
+    return [
+      {
+        ...shared,
+        name: item.content.name.text,
+        flags: food.food?.flags ?? [],
+        roles: food.food?.roles ?? [],
+        allergens: food.food?.allergens,
+        grams: item.weighed.grams,
+        inDish: dishKeys.has(food.key) || item.optional || item.weighed.grams === undefined,
+      },
+    ];
+  }
+  if (source.kind === 'any') {
+    return source.foods.map((food) => ({
+      ...shared,
+      name: food.name,
+      flags: food.flags,
+      roles: food.roles,
+      allergens: food.allergens,
+      grams: item.weighed.grams,
+      inDish: true,
+    }));
+  }
+  if (source.kind === 'culture') {
+    return (formula.cultures.get(source.culture)?.parts ?? []).map(({ food, share }) => ({
+      ...shared,
+      name: food.name,
+      flags: food.food?.flags ?? [],
+      roles: food.food?.roles ?? [],
+      allergens: food.food?.allergens,
+      grams: item.weighed.grams && multiply(item.weighed.grams, share),
+      inDish: dishKeys.has(food.key),
+    }));
+  }
+  return [];
+}
+
+/** Follows a food through the steps after it, in its make and in every make that draws what it went into. */
+class Routes {
+  readonly #draws: { readonly formula: Formula; readonly make: Make; readonly index: number; readonly item: InItem }[] =
+    [];
+
+  constructor(dish: Formula) {
+    for (const { formula, makes } of waysToDish(dish)) {
+      for (const make of formula.makes) {
+        if (!makes.has(make.index)) continue;
+        for (const [index, item] of make.items.entries()) {
+          if (item.kind !== 'in') continue;
+          for (const each of [item, ...item.alternatives]) {
+            if (each.source.kind === 'product') this.#draws.push({ formula, make, index, item: each });
+          }
+        }
+      }
+    }
+  }
+
+  after(formula: Formula, make: Make, from: number): Step[] {
+    const steps: Step[] = [];
+    const seen = new Set<Make>();
+    const walk = (one: Formula, where: Make, index: number): void => {
+      if (seen.has(where)) return;
+      seen.add(where);
+      for (const item of where.items.slice(index + 1))
+        if (item.kind === 'step') steps.push({ formula: one, make: where, item });
+      for (const draw of this.#draws)
+        if (this.#drawsFrom(draw, one, where, index)) walk(draw.formula, draw.make, draw.index);
+    };
+    walk(formula, make, from);
+    return steps;
+  }
+
+  /** Whether a draw takes what stood in a make's pot after a line: the make itself, or what was saved later. */
+  #drawsFrom(
+    draw: { readonly formula: Formula; readonly item: InItem },
+    formula: Formula,
+    make: Make,
+    index: number,
+  ): boolean {
+    if (draw.item.source.kind !== 'product') return false;
+    const product = draw.formula.products.get(draw.item.source.product);
+    if (!product) return false;
+    if (product.formula) return product.formula === formula && make === formula.makes.at(-1);
+    if (draw.formula !== formula || product.makeIndex !== make.index) return false;
+    return product.kind !== 'saved' || product.itemIndex > index;
+  }
+}
+
+// ---------------------------------------------------------------- steps
+
+function celsius(value: Rational, scale: Temperature['scale']): Rational {
+  return scale === 'C' ? value : divide(multiply(subtract(value, rational(32)), rational(5)), rational(9));
+}
+
+function around(item: StepItem): Rational | undefined {
+  const found: Rational[] = [];
+  for (const clause of item.content.clauses) {
+    if (clause.kind !== 'at') continue;
+    found.push(celsius(clause.temperature.low, clause.temperature.scale));
+    if (clause.change) found.push(celsius(clause.change.to.low, clause.change.to.scale));
+  }
+  return found.reduce<Rational | undefined>((a, b) => (a && compare(a, b) <= 0 ? a : b), undefined);
+}
+
+function core(item: StepItem): Rational | undefined {
+  for (const clause of item.content.clauses) {
+    if (clause.kind === 'until' && clause.temperature) return celsius(clause.temperature.low, clause.temperature.scale);
+  }
+  return undefined;
+}
+
+/** The lane in which a step heats the food: `oven`, `hob`, or hands that use the hob. */
+function heatLane(item: StepItem): 'oven' | 'hob' | undefined {
+  const { lane, clauses } = item.content;
+  if (lane === 'oven' || lane === 'hob') return lane;
+  const uses = clauses.flatMap((clause) => (clause.kind === 'using' ? clause.things.map((thing) => thing.name) : []));
+  if (uses.includes('hob') || uses.includes('ring')) return 'hob';
+  return uses.includes('oven') ? 'oven' : undefined;
+}
+
+function heating(item: StepItem): Heating | undefined {
+  const lane = heatLane(item);
+  if (!lane) return undefined;
+  return {
+    lane,
+    minutes: item.content.time?.high.minutes,
+    around: around(item),
+    core: core(item),
+    place: linePlace(item.ref),
+  };
+}
+
+function standing(
+  item: StepItem,
+  make: Make,
+  pot: PotFacts | undefined,
+  afterHeat: boolean,
+  room: Rational | undefined,
+): Standing | undefined {
+  const { lane, time } = item.content;
+  if (heatLane(item) || (lane !== 'wait' && lane !== 'hands') || !time) return undefined;
+  return {
+    minutes: time.high.minutes,
+    celsius: around(item) ?? room,
+    breadOrDry: pot !== undefined && isBreadOrDry(pot),
+    afterHeat,
+    make: make.name,
+    place: linePlace(item.ref),
+  };
+}
+
+/** A leavened dough or its bread; or something with little water (common practice, no source: less than 35 g in 100 g). */
+function isBreadOrDry(pot: PotFacts): boolean {
+  if (pot.leavened && pot.flour.n * 10n >= pot.flour.d * 3n) return true;
+  return pot.water !== undefined && compare(pot.water, rational(35)) < 0;
+}
+
+function acidityOf(makes: readonly Make[]): { readonly pH: Rational; readonly place: Place } | undefined {
+  let best: { readonly pH: Rational; readonly place: Place } | undefined;
+  for (const item of makes.flatMap(stepsOf)) {
+    for (const clause of item.content.clauses) {
+      if (clause.kind !== 'until' || !clause.acidity) continue;
+      if (!best || compare(clause.acidity.value, best.pH) < 0)
+        best = { pH: clause.acidity.value, place: linePlace(item.ref) };
+    }
+  }
+  return best;
+}
+
+function keepsOf(make: Make, ofDish: boolean): KeepingClaim[] {
+  return make.keeps.map(({ ref, content }) => ({
+    minutes: content.time.high.minutes,
+    celsius: content.at && celsius(content.at.low, content.at.scale),
+    note: content.note?.text ?? '',
+    make: make.name,
+    ofDish,
+    place: linePlace(ref),
+  }));
+}
+
+// ---------------------------------------------------------------- pots
+
+const per100 = (amount: Rational | undefined, grams: Rational | undefined): Rational | undefined =>
+  amount && grams && sign(grams) > 0 ? divide(multiply(amount, HUNDRED), grams) : undefined;
+
+/** Grams of a nutrient in parts; undefined when the table lacks it for one of them. */
+function amountIn(parts: readonly Part[], perGram: (part: Part) => Rational | undefined): Rational | undefined {
+  let total: Rational | undefined = ZERO;
+  for (const part of parts) {
+    const one = perGram(part);
+    total = total && one ? add(total, one) : undefined;
+  }
+  return total;
+}
+
+function nutrientIn(part: Part, nutrient: 'water' | 'sugars' | 'fat' | 'sodium' | 'alcohol'): Rational | undefined {
+  const value = part.food.food?.nutrients[nutrient];
+  return value && divide(multiply(value, part.grams), HUNDRED);
+}
+
+function potFacts(make: Make): PotFacts {
+  const { parts, grams } = make.pot;
+  const water = amountIn(parts, (part) => {
+    const held = nutrientIn(part, 'water');
+    return held && subtract(held, part.waterLost);
+  });
+  const sodium = amountIn(parts, (part) => nutrientIn(part, 'sodium'));
+  const all = sum(parts.map((part) => part.grams));
+  const flour = sum(parts.filter((part) => part.food.food?.roles.includes('flour')).map((part) => part.grams));
+  return {
+    make: make.name,
+    grams,
+    water: per100(water, grams),
+    salt: per100(sodium && saltOfSodium(sodium), grams),
+    sugars: per100(
+      amountIn(parts, (part) => nutrientIn(part, 'sugars')),
+      grams,
+    ),
+    fat: per100(
+      amountIn(parts, (part) => nutrientIn(part, 'fat')),
+      grams,
+    ),
+    alcohol: per100(
+      amountIn(parts, (part) => nutrientIn(part, 'alcohol') ?? ZERO),
+      grams,
+    ),
+    flour: sign(all) > 0 ? divide(flour, all) : ZERO,
+    leavened: parts.some((part) => part.culture !== undefined || part.food.food?.roles.includes('leaven')),
+    saltOnProduce: saltOnProduce(make),
+    place: linePlace(make.ref),
+  };
+}
+
+/** Salt put in as salt, on the vegetables and fruit of the make; undefined when there is none of either. */
+function saltOnProduce(make: Make): Rational | undefined {
+  const weight = (role: 'salt' | 'produce'): Rational =>
+    sum(
+      make.pot.parts
+        .filter((part) => {
+          const roles = part.food.food?.roles ?? [];
+          return role === 'salt' ? roles.includes('salt') : roles.includes('vegetable') || roles.includes('fruit');
+        })
+        .map((part) => part.grams),
+    );
+  const produce = weight('produce');
+  const salt = weight('salt');
+  return sign(produce) > 0 && sign(salt) > 0 ? divide(multiply(salt, HUNDRED), produce) : undefined;
+}
+
+function alcoholOf(formula: Formula): CautionFacts['alcohol'] {
+  const nutrition = nutritionOf(compositionOf(formula));
+  const inHundred = nutrition.per100('alcohol')?.amount.usual;
+  if (!inHundred || sign(inHundred) <= 0) return undefined;
+  const { servings } = formula;
+  return {
+    per100: inHundred,
+    perServing: servings && sign(servings) > 0 ? nutrition.perPart('alcohol', servings).amount.usual : undefined,
+    // By volume, as if the rest were water: exact enough for a drink, and said to be about so much.
+    byVolume: byVolume(inHundred),
+  };
+}
+
+function byVolume(grams: Rational): Rational {
+  const alcohol = divide(grams, ALCOHOL_DENSITY);
+  const rest = subtract(HUNDRED, grams);
+  return divide(multiply(alcohol, HUNDRED), add(alcohol, rest));
+}

@@ -1,0 +1,174 @@
+import { add, compare, rational, ZERO, type Rational } from '@quern/quantity';
+import type { CautionFacts, CautionFood, Standing } from '../facts.js';
+import { coldHold, cooling as coolingFigures, coreTemperatures, dangerZone as zone, MEAT_REST } from '../figures.js';
+import type { CautionRule } from '../rule.js';
+import { bothDegrees, degrees, namesOf, placesOf, time } from '../words.js';
+
+/** Food that spoils: meat, fish, egg, and milk and cream but not butter. */
+export function isPerishable(food: CautionFood): boolean {
+  if (['raw-meat', 'poultry', 'raw-fish', 'raw-egg'].some((flag) => food.flags.includes(flag))) return true;
+  return food.roles.some(
+    (role) => role === 'meat' || role === 'fish' || role === 'egg' || (role === 'dairy' && !food.roles.includes('fat')),
+  );
+}
+
+const inZone = ({ celsius }: Standing): boolean =>
+  // Without a temperature it stands in the room.
+  !celsius || (compare(celsius, zone.low) > 0 && compare(celsius, zone.high) < 0);
+const isHot = ({ celsius }: Standing): boolean =>
+  celsius !== undefined && compare(celsius, zone.hot) > 0 && compare(celsius, zone.high) < 0;
+const minutesOf = (standings: readonly Standing[]): Rational =>
+  standings.reduce((sum, one) => add(sum, one.minutes), ZERO);
+
+export const dangerZone: CautionRule = {
+  id: 'danger-zone',
+  title: 'Time between 4 and 60 °C',
+  when: 'the waits and bench work after a perishable food goes in come to more than 2 h between 4 and 60 °C (1 h above 32 °C); a leavened dough, bread and dry things are left out',
+  reason: 'Bacteria grow fastest there, and some of their poisons outlast cooking.',
+  source:
+    'USDA FSIS, Danger Zone (40-140 °F): 2 h, above 90 °F 1 h; leaving out doughs and dry goods is common practice, no source',
+  find({ foods }) {
+    const sums = foods.filter(isPerishable).map((food) => {
+      const warm = food.standings.filter((one) => inZone(one) && !one.breadOrDry);
+      return { food, warm, minutes: minutesOf(warm), hot: minutesOf(warm.filter(isHot)) };
+    });
+    const over = sums.filter(
+      ({ minutes, hot }) => compare(minutes, zone.longest) > 0 || compare(hot, zone.longestHot) > 0,
+    );
+    const worst = over.reduce<(typeof over)[number] | undefined>(
+      (a, b) => (a && compare(a.minutes, b.minutes) >= 0 ? a : b),
+      undefined,
+    );
+    if (!worst) return undefined;
+    return {
+      weight: 'check',
+      text: `The ${namesOf(over.map(({ food }) => food))} can stand ${time(worst.minutes)} in all between ${degrees(zone.low)} and ${degrees(zone.high)}; published guidance is ${time(zone.longest)} at most, ${time(zone.longestHot)} above ${degrees(zone.hot)}. Keep them cold until they are needed, or say at which temperature they stand.`,
+      places: worst.warm.map((one) => one.place),
+    };
+  },
+};
+
+const isCold = (celsius: Rational | undefined): boolean => celsius !== undefined && compare(celsius, rational(8)) <= 0;
+
+export const cooling: CautionRule = {
+  id: 'cooling',
+  title: 'Cooling what was cooked',
+  when: 'a cooked dish with perishable food, no bread and not dry, is then kept cold',
+  reason: 'Spores that outlast cooking grow while a big pot cools slowly.',
+  source:
+    'FDA Food Code 3-501.14: from 57 to 21 °C within 2 h, to 5 °C within 6 h in all; made from foods at room warmth, to 5 °C within 4 h',
+  find(facts) {
+    const cooked = facts.foods.filter(
+      (food) => food.inDish && isPerishable(food) && food.heatings.length > 0 && !inBreadAtTheEnd(food, facts),
+    );
+    if (cooked.length === 0) return undefined;
+    const claims = facts.keeps.filter((claim) => isCold(claim.celsius));
+    const coldWaits = cooked.flatMap((food) => food.standings.filter((one) => one.afterHeat && isCold(one.celsius)));
+    if (claims.length === 0 && coldWaits.length === 0) return undefined;
+    const slow = cooked.flatMap((food) =>
+      food.standings.filter(
+        (one) =>
+          one.afterHeat && !one.breadOrDry && inZone(one) && compare(one.minutes, coolingFigures.firstWithin) > 0,
+      ),
+    );
+    return {
+      weight: slow.length > 0 ? 'check' : 'care',
+      text: `Cool it from ${degrees(coolingFigures.from)} to ${degrees(coolingFigures.firstTo)} within ${time(coolingFigures.firstWithin)}, and to ${degrees(coolingFigures.to)} within ${time(coolingFigures.within)} in all: in shallow dishes or an ice bath.${slow.length > 0 ? ` A wait of ${time(slow[0]!.minutes)} is written.` : ''}`,
+      places: slow.length > 0 ? [slow[0]!.place] : claims.map((claim) => claim.place),
+    };
+  },
+};
+
+function inBreadAtTheEnd(food: CautionFood, facts: CautionFacts): boolean {
+  const dish = facts.pots.at(-1);
+  if (!dish) return false;
+  return (
+    dish.leavened ||
+    (dish.water !== undefined && compare(dish.water, rational(35)) < 0) ||
+    food.standings.some((one) => one.afterHeat && one.breadOrDry)
+  );
+}
+
+const MINCED = /\b(?:mince|minced|ground|sausage|burger)\b/;
+
+function leastCore(food: CautionFood): { readonly celsius: Rational; readonly kind: string } | undefined {
+  if (food.flags.includes('poultry')) return { celsius: coreTemperatures.poultry, kind: 'poultry' };
+  if (food.flags.includes('raw-fish')) return { celsius: coreTemperatures.fish, kind: 'fish and shellfish' };
+  if (!food.flags.includes('raw-meat')) return undefined;
+  return MINCED.test(`${food.name} ${food.note}`)
+    ? { celsius: coreTemperatures.minced, kind: 'minced meat' }
+    : { celsius: coreTemperatures.wholeMeat, kind: `whole pieces of meat, with ${time(MEAT_REST)} of rest` };
+}
+
+/** The highest temperature inside that a step waits for. */
+function hottestCore(food: CautionFood): Rational | undefined {
+  return food.heatings.reduce<Rational | undefined>(
+    (best, { core }) => (core && (!best || compare(core, best) > 0) ? core : best),
+    undefined,
+  );
+}
+
+export const coreTemperature: CautionRule = {
+  id: 'core-temperature',
+  title: 'Temperature inside meat and fish',
+  when: 'raw meat, poultry or fish is cooked, and no step waits for the published temperature inside, or one waits for less',
+  reason: 'The temperature in the middle, not the time, shows that meat is cooked through.',
+  source: 'USDA FSIS / FoodSafety.gov safe minimum internal temperatures; NIST, Culinary Temperature',
+  find({ foods }) {
+    const meats = foods.filter((food) => leastCore(food) && food.heatings.length > 0);
+    const below: CautionFood[] = [];
+    const unsaid: CautionFood[] = [];
+    for (const food of meats) {
+      const core = hottestCore(food);
+      const least = leastCore(food)!.celsius;
+      // Charts are printed in whole degrees; half a degree under is the same figure.
+      if (!core) unsaid.push(food);
+      else if (compare(add(core, rational(1, 2)), least) < 0) below.push(food);
+    }
+    const concerned = below.length > 0 ? below : unsaid;
+    const first = concerned[0];
+    if (!first) return undefined;
+    const least = leastCore(first)!;
+    const figure = `the published least inside is ${bothDegrees(least.celsius)} for ${least.kind}`;
+    if (below.length > 0) {
+      return {
+        weight: 'check',
+        text: `The ${namesOf(below)}: a step waits for ${degrees(hottestCore(first)!)} inside; ${figure}. Lower temperatures need a time held there, by a tested method.`,
+        places: placesOf(below),
+      };
+    }
+    return {
+      weight: 'note',
+      text: `The ${namesOf(unsaid)}: ${figure}. Check with a thermometer.`,
+      places: placesOf(unsaid),
+    };
+  },
+};
+
+export const coldClaim: CautionRule = {
+  id: 'cold-not-cold-enough',
+  title: 'Kept warmer than 5 °C',
+  when: 'a dish with perishable food, no bread, not dry and not soured, is said to keep above 5 °C',
+  reason: 'Above 5 °C perishable food spoils in hours, not days.',
+  source: 'FDA Food Code 3-501.16: held cold at 41 °F or below; some countries allow up to 8 °C (from memory)',
+  find(facts) {
+    const dish = facts.pots.at(-1);
+    const foods = facts.foods.filter((food) => food.inDish && isPerishable(food));
+    if (foods.length === 0 || !dish || foods.every((food) => inBreadAtTheEnd(food, facts)) || facts.acidity)
+      return undefined;
+    if (dish.water === undefined) return undefined;
+    const claims = facts.keeps.filter(
+      (claim) =>
+        claim.ofDish &&
+        claim.celsius !== undefined &&
+        compare(claim.celsius, coldHold.celsius) > 0 &&
+        compare(claim.minutes, zone.longest) > 0,
+    );
+    if (claims.length === 0) return undefined;
+    return {
+      weight: 'check',
+      text: `With ${namesOf(foods)} in it, it is said to keep ${time(claims[0]!.minutes)} at ${degrees(claims[0]!.celsius!)}; food of this kind is held at ${degrees(coldHold.celsius)} or below.`,
+      places: claims.map((claim) => claim.place),
+    };
+  },
+};

@@ -1,0 +1,99 @@
+import { isZero, toDecimal } from '@quern/quantity';
+import type { Place } from '@quern/text';
+import type { Composition } from './composition.js';
+import type { LabelNutrient, Market } from './nutrient-list.js';
+import { contributionsTo, type Nutrition } from './nutrition.js';
+
+/** Where one figure comes from: what each food gives of it. */
+export interface Explanation {
+  readonly nutrient: LabelNutrient;
+  readonly unit: string;
+  /** Of the whole dish, unrounded to three decimals. */
+  readonly total: string;
+  readonly atLeast: boolean;
+  readonly rows: readonly {
+    readonly food: string;
+    /** The entry of the table, or undefined for a food that is not in it. */
+    readonly entry: string | undefined;
+    /** Grams that went in and stayed. */
+    readonly grams: string;
+    /** In 100 g of the food; undefined where the source gives none. */
+    readonly per100: string | undefined;
+    readonly amount: string;
+    readonly sources: readonly string[];
+    /** The lines that put it in. */
+    readonly places: readonly Place[];
+  }[];
+}
+
+const UNITS: Readonly<Partial<Record<LabelNutrient, string>>> = {
+  energyKj: 'kJ',
+  energyKcal: 'kcal',
+  energyGeneral: 'kcal',
+  energyTable: 'kcal',
+  sodium: 'mg',
+  cholesterol: 'mg',
+  calcium: 'mg',
+  iron: 'mg',
+  potassium: 'mg',
+  vitaminD: 'µg',
+};
+
+const COMMON: readonly LabelNutrient[] = [
+  'fat',
+  'saturates',
+  'carbohydrate',
+  'sugars',
+  'fibre',
+  'protein',
+  'salt',
+  'alcohol',
+  'water',
+];
+
+const explained: Readonly<Record<'general' | 'annex', readonly LabelNutrient[]>> = {
+  annex: ['energyKj', 'energyKcal', ...COMMON],
+  general: [
+    'energyGeneral',
+    'energyTable',
+    'fat',
+    'saturates',
+    'trans',
+    'cholesterol',
+    'carbohydrateTotal',
+    'sugars',
+    'addedSugars',
+    'fibre',
+    'protein',
+    'sodium',
+    'potassium',
+    'calcium',
+    'iron',
+    'vitaminD',
+    'alcohol',
+    'water',
+  ],
+};
+
+/** Every figure of a market's declaration, traced to the foods that give it. */
+export function explain(composition: Composition, nutrition: Nutrition, market: Market): Explanation[] {
+  const nutrients = market === 'us' || market === 'ca' ? explained.general : explained.annex;
+  return nutrients.map((nutrient) => {
+    const figure = nutrition.total(nutrient);
+    return {
+      nutrient,
+      unit: UNITS[nutrient] ?? 'g',
+      total: toDecimal(figure.amount.usual, 3),
+      atLeast: !figure.more || !isZero(figure.more),
+      rows: contributionsTo(composition, nutrient).map(({ component, content, amount, sources }) => ({
+        food: component.name,
+        entry: component.food?.name,
+        grams: toDecimal(component.grams.usual, 2),
+        per100: content.more && isZero(content.more) ? toDecimal(content.known, 3) : undefined,
+        amount: toDecimal(amount, 3),
+        sources,
+        places: component.lines,
+      })),
+    };
+  });
+}

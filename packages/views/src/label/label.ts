@@ -1,0 +1,267 @@
+import { allergensDeclared, linePlace, normaliseName, singular, type Formula, type Kitchen } from '@quern/compiler';
+import { divide, multiply, rational, sign, subtract, type Rational } from '@quern/quantity';
+import { diagnose, type Diagnostic, type Outcome, type Place } from '@quern/text';
+import { allergensOf, foodUses, type AllergenAccount, type FoodUse, type KitchenTraces } from './allergens.js';
+import { cautionFactsOf } from './cautions/facts-of.js';
+import { cautionsOf, GUIDANCE } from './cautions/registry.js';
+import type { Caution } from './cautions/rule.js';
+import { longClaims } from './cautions/rules/keeping.js';
+import { life } from './cautions/words.js';
+import { compositionOf, type Composition } from './composition.js';
+import { declarationOf, grams, type Declaration, type PortionSize } from './declaration.js';
+import { explain, type Explanation } from './explain.js';
+import { energyMismatches } from './food-energy.js';
+import { statementOf, type Statement } from './ingredients.js';
+import type { Market } from './nutrient-list.js';
+import { nutritionOf, type Nutrition } from './nutrition.js';
+import { judge, promisesOf, type Against, type Verdict } from './promises.js';
+import { significant } from './rounding.js';
+import { statementInputOf } from './statement-of.js';
+import { tagOf, type Tag } from './tag.js';
+
+export interface LabelOptions {
+  readonly market: Market;
+  /** `100g` leaves out portions; `serving` and `piece` choose which. Without it: the serving if written, else the piece. */
+  readonly per?: 'serving' | 'piece' | '100g';
+  /** The day for which the lists of allergens are taken, an ISO date; without it the newest. */
+  readonly day?: string;
+  /** Kitchens whose traces and room warmth hold. */
+  readonly kitchens?: readonly Kitchen[];
+  /** Names of what a picture on the label shows, for the percentages. */
+  readonly pictured?: readonly string[];
+}
+
+/** A truthful account of what is in a dish, as far as the ledger knows. Plain data; nothing is left to compute. */
+export interface Label {
+  readonly title: string;
+  readonly variant: string | undefined;
+  readonly market: Market;
+  /** What stands at the top: foods that are not in the table, lines that cannot be read, weights that are not known. */
+  readonly alerts: readonly string[];
+  /** Whether everything that goes in is known; `--strict` asks for it. */
+  readonly complete: boolean;
+  /** Finished weight, with its ends where the recipe leaves them open. */
+  readonly weight: { readonly text: string; readonly between?: readonly [string, string] } | undefined;
+  readonly portions: readonly { readonly name: string; readonly count: string }[];
+  readonly declaration: Declaration;
+  readonly statement: Statement;
+  readonly allergens: AllergenAccount;
+  readonly promises: readonly Verdict[];
+  readonly cautions: readonly Caution[];
+  readonly guidance: string;
+  readonly notes: readonly string[];
+  readonly explanations: readonly Explanation[];
+  readonly tag: Tag;
+}
+
+/** The label of a compiled recipe or variant for a market. */
+export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
+  const composition = compositionOf(formula);
+  const nutrition = nutritionOf(composition);
+  const uses = foodUses(formula);
+  const kitchens = tracesOf(options.kitchens ?? []);
+  const allergens = allergensOf(uses, options.market, {
+    ...(options.day !== undefined && { day: options.day }),
+    kitchens,
+  });
+  const statement = statementOf(statementInputOf(formula, uses, options.pictured ?? []), options.market, options.day);
+  const promises = promisesOf(formula.facts, linePlace(formula.ref)).map((one) => judge(one, uses, kitchens));
+  const facts = cautionFactsOf(formula, roomOf(options.kitchens ?? []));
+  const cautions = cautionsOf(facts);
+  const portions = portionsFor(formula, options.per);
+  const alerts = alertsOf(formula, uses);
+  const value: Label = {
+    title: formula.title,
+    variant: formula.variant,
+    market: options.market,
+    alerts,
+    complete: alerts.length === 0,
+    weight: weightText(nutrition),
+    portions: portions.map(({ name, count }) => ({ name, count: significant(count, 4) })),
+    declaration: declarationOf(nutrition, options.market, portions),
+    statement,
+    allergens,
+    promises,
+    cautions,
+    guidance: GUIDANCE,
+    notes: notesOf(composition, nutrition, portions, options),
+    explanations: explain(composition, nutrition, options.market),
+    tag: tagOf(formula, statement, allergens, tagCautions(cautions)),
+  };
+  return { value, diagnostics: diagnosticsOf(formula, uses, promises, longClaims(facts)) };
+}
+
+function weightText(nutrition: Nutrition): Label['weight'] {
+  const { weight } = nutrition;
+  if (!weight) return undefined;
+  const low = grams(weight.low);
+  const high = grams(weight.high);
+  return { text: grams(weight.usual), ...(low !== high && { between: [low, high] as const }) };
+}
+
+function portionsFor(formula: Formula, per: LabelOptions['per']): PortionSize[] {
+  const { serves, gives } = formula.facts;
+  const serving =
+    formula.servings && portion(singularWords(serves?.content.thing?.text ?? 'servings'), formula.servings);
+  const piece = formula.pieces && portion(singularWords(gives?.content.thing?.text ?? 'pieces'), formula.pieces);
+  if (per === '100g') return [];
+  const chosen = per === 'piece' ? piece : per === 'serving' ? serving : (serving ?? piece);
+  return chosen ? [chosen] : [];
+}
+
+const portion = (name: string, count: Rational): PortionSize | undefined =>
+  sign(count) > 0 ? { name, count } : undefined;
+
+function singularWords(text: string): string {
+  const words = text.trim().split(/\s+/);
+  return [...words.slice(0, -1), singular(words.at(-1) ?? '')].join(' ');
+}
+
+/** Only what a stranger who gets the jar has to know. */
+const FOR_THE_TAG = new Set([
+  'honey-infants',
+  'raw-egg',
+  'raw-flour',
+  'raw-meat-or-fish',
+  'unpasteurised',
+  'whole-nuts',
+  'alcohol-remains',
+  'garlic-in-oil',
+]);
+const tagCautions = (cautions: readonly Caution[]): string[] =>
+  cautions.filter(({ id }) => FOR_THE_TAG.has(id)).map(({ text }) => text);
+
+function alertsOf(formula: Formula, uses: readonly FoodUse[]): string[] {
+  const alerts: string[] = [];
+  const strangers = [...new Set(uses.filter((use) => !use.food).map((use) => use.name))];
+  if (strangers.length > 0) {
+    alerts.push(
+      `Not in the food table: ${strangers.join(', ')}. Nothing can be said of their allergens, and nutrition is without them.`,
+    );
+  }
+  const silent = [...new Set(uses.filter((use) => use.food && !use.food.allergens).map((use) => use.name))];
+  if (silent.length > 0) alerts.push(`Allergens not stated: ${silent.join(', ')}.`);
+  if (formula.broken) alerts.push('A line cannot be read: something may be missing here. Mend it first.');
+  const unknown = [
+    ...new Set(
+      formula.makes.flatMap((make) =>
+        make.pot.unknown.filter(({ why }) => why === 'no-weight').map(({ name }) => name),
+      ),
+    ),
+  ];
+  if (unknown.length > 0) alerts.push(`Weight not known: ${unknown.join(', ')}. Figures per 100 g are withheld.`);
+  return alerts;
+}
+
+function notesOf(
+  composition: Composition,
+  nutrition: Nutrition,
+  portions: readonly PortionSize[],
+  options: LabelOptions,
+): string[] {
+  const notes: string[] = [];
+  if (composition.estimate)
+    notes.push('Estimate: a drained liquid takes part, and is taken to carry the mean of the liquids in its pot.');
+  if (portions.length === 0 && options.per !== '100g')
+    notes.push(
+      'The recipe says neither how many it serves nor how many pieces it gives, so there is no figure for a portion.',
+    );
+  const missing = nutrition.total('energyKj').missing;
+  if (missing.length > 0) notes.push(`Energy is ‘at least’, without all the figures for ${missing.join(', ')}.`);
+  notes.push('Figures are worked out from food tables, not analysed.');
+  return notes;
+}
+
+function tracesOf(kitchens: readonly Kitchen[]): KitchenTraces[] {
+  return kitchens.map((kitchen) => ({
+    kitchen: kitchen.name,
+    allergens: kitchen.traces.flatMap((word) => allergensDeclared(normaliseName(word)) ?? []),
+    place: linePlace(kitchen.ref),
+  }));
+}
+
+function roomOf(kitchens: readonly Kitchen[]): Rational | undefined {
+  const room = kitchens.find((kitchen) => kitchen.room)?.room;
+  if (!room) return undefined;
+  return room.scale === 'C' ? room.high : divide(multiply(subtract(room.high, rational(32)), rational(5)), rational(9));
+}
+
+// ---------------------------------------------------------------- messages
+
+function diagnosticsOf(
+  formula: Formula,
+  uses: readonly FoodUse[],
+  promises: readonly Verdict[],
+  claims: ReturnType<typeof longClaims>,
+): Diagnostic[] {
+  const found: Diagnostic[] = [];
+  const unknown = new Set<string>();
+  for (const use of uses) {
+    if (unknown.has(use.name) || (use.food && Object.keys(use.food.nutrients).length > 0)) continue;
+    unknown.add(use.name);
+    found.push(diagnose('A02', use.place, { name: use.name }));
+  }
+  for (const { food, parts, stated } of energyMismatches(formula)) {
+    found.push(
+      diagnose('A03', placeOfFood(uses, food.name) ?? linePlace(formula.ref), {
+        name: food.name,
+        parts,
+        label: stated,
+      }),
+    );
+  }
+  for (const verdict of promises) {
+    const one = promiseDiagnostic(verdict);
+    if (one) found.push(one);
+  }
+  for (const { claim, row, published, where } of claims) {
+    found.push(
+      diagnose('A09', claim.place, {
+        claimed: life(divide(claim.minutes, rational(1440))),
+        where,
+        published: life(published),
+        kind: row.name,
+      }),
+    );
+  }
+  return found;
+}
+
+const placeOfFood = (uses: readonly FoodUse[], name: string): Place | undefined =>
+  uses.find((use) => use.name === name)?.place;
+
+function promiseDiagnostic({ promised, verdict, against }: Verdict): Diagnostic | undefined {
+  const first = against[0];
+  const related = against.map((one) => ({ place: one.place, note: because(one) }));
+  if (verdict === 'contradicted' && first) {
+    return promised.text.startsWith('free of ')
+      ? diagnose('A01', promised.place, { promise: promised.text.slice('free of '.length), name: first.food }, related)
+      : diagnose('A08', promised.place, { tag: promised.text, name: first.food }, related);
+  }
+  if (verdict !== 'cannot confirm') return undefined;
+  const why = first ? because(first) : `“${promised.test.word}” is nothing that can be checked`;
+  return diagnose(
+    'A07',
+    promised.place,
+    { promise: promised.text, why, name: first?.food ?? promised.test.word },
+    related,
+  );
+}
+
+/** Why a food speaks against a promise, in words. */
+export function because({ food, why }: Against): string {
+  switch (why) {
+    case 'ingredient':
+      return `${food} goes in`;
+    case 'optional':
+      return `${food} may go in`;
+    case 'alternative':
+      return `${food} may stand in for another`;
+    case 'traces':
+      return `${food} may hold traces`;
+    case 'kitchen':
+      return `the kitchen ${food} declares traces`;
+    case 'unknown':
+      return `nothing is known of ${food}`;
+  }
+}
