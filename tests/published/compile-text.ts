@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { compile, type Compiled, type Formula } from '@quern/compiler';
-import { foods } from '@quern/foods';
+import { createFoodBook } from '@quern/foods';
+
+const foods = createFoodBook();
 
 /** A text compiled with the built-in food table and no other file. */
 export function compileText(text: string): Compiled {
