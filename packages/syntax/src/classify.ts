@@ -1,4 +1,4 @@
-import type { BlockWord } from './ast.js';
+import type { BlockWord, FactLine } from './ast.js';
 import { lineWords } from './generated/line-words.js';
 import { leadingSpace, startsWithFigure, type LexicalMode } from './tokens.js';
 
@@ -109,4 +109,26 @@ function openingAt(text: string, indent: number): { entry: LineWord; length: num
     if (second?.[1]?.toLowerCase() === wanted) return { entry, length: first.length + second[0].length };
   }
   return undefined;
+}
+
+const byWord = new Map(lineWords.map((entry) => [entry.word, entry]));
+
+/** What a word opens, if it opens anything. */
+export function entryOf(word: string): LineWord | undefined {
+  return byWord.get(word);
+}
+
+/** The opening words of a fact, from its content. */
+export function factWord(content: FactLine): string {
+  switch (content.kind) {
+    case 'text-fact':
+    case 'list-fact':
+      return content.word;
+    case 'count-as':
+      return 'count';
+    case 'best-after':
+      return 'best after';
+    default:
+      return content.kind;
+  }
 }

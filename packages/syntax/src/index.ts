@@ -1,7 +1,8 @@
 /** The notation: lines, syntax tree, outline, printer and formatter. */
 export * from './ast.js';
 export * from './outline-types.js';
-export { lineWords, type LineWord, type Standing, type WordKind } from './classify.js';
+export { entryOf, factWord, lineWords, type LineWord, type Standing, type WordKind } from './classify.js';
 export { cutLines, hasByteOrderMark, usualEnding, type CutLine } from './lines.js';
 export { MOST_CHARACTERS, parseLine } from './parse-line.js';
 export { LineCache, parseDocument } from './document.js';
+export { outline } from './structure.js';

@@ -1,6 +1,21 @@
 import type { Diagnostic } from '@quern/text';
 import type {
-  AwakeFact, BadLine, BlockLine, CheckLine, DateFact, EveryLine, FactLine, HasFact, InLine, Line, LineContent, MoreLine, OutLine, RoomFact, StepLine, TextFact,
+  AwakeFact,
+  BadLine,
+  BlockLine,
+  CheckLine,
+  DateFact,
+  EveryLine,
+  FactLine,
+  HasFact,
+  InLine,
+  Line,
+  LineContent,
+  MoreLine,
+  OutLine,
+  RoomFact,
+  StepLine,
+  TextFact,
 } from './ast.js';
 
 /** A line with its content known to be of one kind. */
@@ -13,7 +28,12 @@ export interface Typed<C extends LineContent> {
 export type BodyItem =
   | { readonly kind: 'in'; readonly main: Typed<InLine>; readonly alternatives: readonly Typed<InLine>[] }
   | { readonly kind: 'out'; readonly main: Typed<OutLine> }
-  | { readonly kind: 'step'; readonly main: Typed<StepLine>; readonly more: readonly Typed<MoreLine>[]; readonly every: readonly Typed<EveryLine>[] }
+  | {
+      readonly kind: 'step';
+      readonly main: Typed<StepLine>;
+      readonly more: readonly Typed<MoreLine>[];
+      readonly every: readonly Typed<EveryLine>[];
+    }
   | { readonly kind: 'check'; readonly main: Typed<CheckLine> }
   /** note, tip, warning, serve with inside a make */
   | { readonly kind: 'remark'; readonly main: Typed<TextFact> }

@@ -211,7 +211,7 @@ export const lineMessages = defineMessages({
   L28: {
     name: 'line in the wrong block',
     severity: 'error',
-    text: 'a line “{word}” does not belong under {where}',
+    text: '{what} does not belong under {where}',
     help: 'put it under {belongs}',
     why: 'Each fact says something of one kind of thing: a yield of a recipe, a life of a product, an allergen of a food. Under another it would say nothing.',
     bad: 'recipe Toast\n\n  2 slices rye bread = 80 g\n  hands 2 min: Toast the bread.\n  swap rye bread for wheat bread\n',
@@ -225,6 +225,15 @@ export const lineMessages = defineMessages({
     why: 'A line that begins with a colon gives more words to the step above it.',
     bad: 'recipe Toast\n\n  2 slices rye bread = 80 g\n  : Toast the bread.\n',
     good: 'recipe Toast\n\n  2 slices rye bread = 80 g\n  hands 2 min: Toast the bread.\n  : Turn it once.\n',
+  },
+  L30: {
+    name: 'fact written twice',
+    severity: 'warning',
+    text: '“{word}” stands here a second time; the last one counts',
+    help: 'keep one of the two',
+    why: 'Of a fact like this only one can hold. Two of them are most often a line that was meant to be replaced.',
+    bad: 'recipe Toast\nserves 1\nserves 2\n\n  2 slices rye bread = 80 g\n  hands 2 min: Toast the bread.\n',
+    good: 'recipe Toast\nserves 2\n\n  2 slices rye bread = 80 g\n  hands 2 min: Toast the bread.\n',
   },
   L32: {
     name: 'not a date',
