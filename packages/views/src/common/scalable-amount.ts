@@ -1,9 +1,6 @@
 import {
-  absolute,
   compare,
-  divide,
   exact,
-  floor,
   isSingle,
   KITCHEN_SCALE,
   mapInterval,
@@ -11,15 +8,11 @@ import {
   PLAIN,
   printCount,
   printInterval,
-  printMixed,
   printRange,
   printScoops,
   rational,
-  roundTo,
   scoop,
   showGrams,
-  sizeOf,
-  subtract,
   withUnit,
   type CupSystem,
   type Interval,
@@ -27,6 +20,7 @@ import {
   type Rational,
   type Shown,
 } from '@quern/quantity';
+import { roundedOunces } from './ounces.js';
 
 /*
  * An amount that can be printed at any size, in both measures. A view makes it and prints it at its own size; a page
@@ -158,30 +152,10 @@ function spoonfuls(range: Interval, cups: CupSystem, style: NumberStyle): string
   return low === high ? low : `${low} to ${high}`;
 }
 
-const QUARTER = rational(1, 4);
-const EIGHTH = rational(1, 8);
-
-/**
- * Pounds and ounces, to a quarter of an ounce, under 2 oz to an eighth (common practice, no source).
- * @returns undefined when an eighth of an ounce would be off by more than a twentieth: then grams are the better measure.
- */
+/** Pounds and ounces; both ends of a range told in full. */
 function ounces(range: Interval, style: NumberStyle): string | undefined {
-  const low = ounceText(range.low, style);
-  const high = ounceText(range.high, style);
+  const low = roundedOunces(range.low, style)?.text;
+  const high = roundedOunces(range.high, style)?.text;
   if (low === undefined || high === undefined) return undefined;
   return low === high ? low : `${low} to ${high}`;
-}
-
-function ounceText(grams: Rational, style: NumberStyle): string | undefined {
-  const ounce = divide(grams, sizeOf('oz'));
-  const rounded = roundTo(ounce, compare(ounce, rational(2)) < 0 ? EIGHTH : QUARTER);
-  const off = absolute(subtract(rounded, ounce));
-  if (compare(multiply(rational(20), off), ounce) > 0) return undefined;
-  const pounds = floor(divide(rounded, rational(16)));
-  const rest = subtract(rounded, rational(pounds * 16n));
-  const parts = [
-    ...(pounds > 0n ? [withUnit(pounds.toString(), 'lb', style)] : []),
-    ...(rest.n > 0n ? [withUnit(printMixed(rest, style), 'oz', style)] : []),
-  ];
-  return parts.join(' ');
 }
