@@ -9,6 +9,7 @@ import { compare, decimalMark, divide, equal, exact, ONE, PLAIN, rational, type 
 import { showScaled, type BothMeasures, type ScalableAmount } from '@quern/views';
 import { readFigure } from '../src/card/read-figure.js';
 import { typesetFigure } from '../src/card/typeset.js';
+import { isolateDirections } from '../src/escape.js';
 
 interface Figure {
   readonly amount: ScalableAmount;
@@ -44,7 +45,7 @@ function rescale(figures: readonly Figure[], factor: Rational, language: string)
     // Two measures may come out as one text at this size; in a sentence it is said once.
     holder.classList.toggle('quern-one', both !== undefined && both.metric === both.us);
     for (const { element, measure, printed } of places) {
-      element.textContent = both ? typesetFigure(both[measure]) : printed;
+      element.textContent = both ? isolateDirections(typesetFigure(both[measure])) : printed;
     }
   }
 }

@@ -8,6 +8,7 @@ import { SaxesParser } from 'saxes';
 import { describe, expect, test } from 'vitest';
 import { HOSTILE } from '../../../tests/publish/cards.js';
 import {
+  asciiJson,
   csvCell,
   fileName,
   htmlAttribute,
@@ -130,6 +131,16 @@ describe('each output gives the text back', () => {
     );
   });
 
+  test('JSON in an attribute', () => {
+    fc.assert(
+      fc.property(anyText, (text) => {
+        const json = asciiJson([text]);
+        expect(json).toMatch(/^[ -~]*$/);
+        expect(JSON.parse(json)).toEqual([text]);
+      }),
+    );
+  });
+
   test('a cell of a comma-separated file', () => {
     fc.assert(
       fc.property(anyText, (text) => {
@@ -140,7 +151,7 @@ describe('each output gives the text back', () => {
         expect(rows).toHaveLength(1);
         expect(rows[0]).toHaveLength(2);
         const cell = rows[0]?.[0] ?? '';
-expect([readable(text), `'${readable(text)}`]).toContain(undirected(cell));
+        expect([readable(text), `'${readable(text)}`]).toContain(undirected(cell));
         // What spreadsheets take for a formula (OWASP, 'CSV injection').
         expect(cell).not.toMatch(/^[=+\-@\t]/);
       }),

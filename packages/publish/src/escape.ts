@@ -122,6 +122,11 @@ export function jsonInScript(value: unknown): string {
     .replace(/\{(?=[{%#])|(?<=\{)\{/g, '\\u007b');
 }
 
+/** JSON in ASCII alone, for an attribute: nothing in it is changed by what is done to text. */
+export function asciiJson(value: unknown): string {
+  return JSON.stringify(value).replace(/[^ -~]/g, (unit) => '\\u' + unit.charCodeAt(0).toString(16).padStart(4, '0'));
+}
+
 /**
  * A cell of a comma-separated file that a spreadsheet shows as text. A cell that a spreadsheet would take for a formula
  * begins with an apostrophe (practice described by OWASP, 'CSV injection'). For figures made by the program, which may

@@ -42,7 +42,7 @@ font:1rem/1.55 var(--face);padding:var(--quern-space,clamp(1rem,4vw,2.5rem));ove
 .quern-card .quern-field{font:inherit;font-weight:600;width:4.6em;padding:.25em .5em;color:inherit;background:var(--wash);border:1px solid var(--quiet);border-radius:3px}
 .quern-card .quern-field[aria-invalid=true]{border-color:var(--alert);outline-color:var(--alert)}
 .quern-card .quern-said{font-family:var(--figures);font-size:.88em;color:var(--quiet);margin:.6rem 0 0}
-.quern-card .quern-said:empty{display:none}
+.quern-card .quern-said:empty{margin:0}
 .quern-card .quern-said.quern-wrong{color:var(--alert)}
 .quern-card .quern-allergens{margin-top:.9rem;font-family:var(--figures);font-size:.94em}
 .quern-card .quern-allergens p{margin:.15em 0}

@@ -1,5 +1,6 @@
 import type { CardAmount, CardTemperature, ExactRange } from '@quern/views';
 import { divide, exact, less, rational, round } from '@quern/quantity';
+import { asciiJson } from '../escape.js';
 import { element, type Child, type ElementNode } from '../html/tree.js';
 import { typesetFigure } from './typeset.js';
 import type { CardWords } from './words.js';
@@ -39,7 +40,7 @@ export function isRightToLeft(language: string): boolean {
  * (`.quern-m`, `.quern-u`) or the one text for both (`.quern-same`).
  */
 export function scaleProperties(amount: CardAmount, setting: Setting): { dataQuernScale?: string } {
-  return setting.scalable && amount.scale ? { dataQuernScale: JSON.stringify(amount.scale) } : {};
+  return setting.scalable && amount.scale ? { dataQuernScale: asciiJson(amount.scale) } : {};
 }
 
 /** An amount in a sentence: both measures, the second in brackets; one where they are the same. */
