@@ -42,8 +42,10 @@ const half = rational(1, 2);
  * @throws Error when the row prints neither, or something that Quern was not asked for.
  */
 export function agreement(row: Row, figures: Figures, places = half): Finding {
-  const percents = printedPercents(row.value);
-  const weights = printedWeights(row.value, row.unit, percents.length > 0);
+  // What stands in brackets after 'printed' explains a slip of the source.
+  const value = row.value.replace(/ \(printed[^)]*\)/, '');
+  const percents = printedPercents(value);
+  const weights = printedWeights(value, row.unit, percents.length > 0);
   if (percents.length + weights.length === 0) throw new Error(`no figure in ${row.key}`);
   const close = (one: Printed, quern: Rational | undefined, by: Rational) => {
     if (quern === undefined) throw new Error(`nothing to compare with ${row.key}`);
@@ -75,7 +77,7 @@ function printedWeights(text: string, unit: string, besidePercent: boolean): Pri
     },
   );
   if (spelled.length > 0) return spelled;
-  const bare = /^(\d+(?:\.\d+)?)(?! %)/.exec(text)?.[1];
+  const bare = /^(\d+(?:\.\d+)?)(?![\d.]| %)/.exec(text)?.[1];
   const size = gramsIn[unit];
   if (bare === undefined || (size === undefined && !besidePercent)) return [];
   return [printed(bare, size ?? rational(1))];

@@ -79,5 +79,9 @@ function findingOf(row: Row, rules: readonly Rule[]): Finding {
   const [first, ...others] = rules.filter((one) => one.claims(row.key));
   if (first === undefined) return { kind: 'failed', quern: 'no rule claims this row' };
   if (others.length > 0) return { kind: 'failed', quern: `${others.length + 1} rules claim this row` };
-  return first.check(row);
+  try {
+    return first.check(row);
+  } catch (error) {
+    return { kind: 'failed', quern: error instanceof Error ? error.message : String(error) };
+  }
 }

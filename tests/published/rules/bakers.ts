@@ -129,7 +129,7 @@ function one(key: string, figures: () => Figures, places?: Rational): Rule {
 /** A percentage that a source prints last: `25 of 250 = 10`. */
 function lastPercent(key: string, percent: () => Rational): Rule {
   return rule([key], (row) => {
-    const digits = /(?:= |^)(\d+(?:\.\d+)?)(?: \(.*\))?$/.exec(row.value)?.[1];
+    const digits = /(?:= |^)(\d+(?:\.\d+)?)(?: %)?(?: \(.*\))?$/.exec(row.value)?.[1];
     if (digits === undefined) throw new Error(`no percentage in ${key}`);
     return agreement({ ...row, value: `${digits} %` }, { percent: percent() });
   });
