@@ -62,9 +62,6 @@ export function energyByGeneralFactors(grams: {
 /** Salt as the law reckons it: all sodium, times 2.5. Regulation (EU) No 1169/2011, Annex I, point 11. */
 export const SALT_OF_SODIUM: Rational = exact('2.5');
 
-/** Protein as the law reckons it: total Kjeldahl nitrogen, times 6.25. The same, point 10. */
-export const PROTEIN_OF_NITROGEN: Rational = exact('6.25');
-
 /** Grams of salt of milligrams of sodium. */
 export function saltOfSodium(milligrams: Rational): Rational {
   return multiply(milligrams, multiply(SALT_OF_SODIUM, rational(1, 1000)));

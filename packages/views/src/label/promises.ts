@@ -58,9 +58,8 @@ const FROM_THE_SEA: readonly AllergenId[] = ['fish', 'crustaceans', 'molluscs'];
 
 function dietTest(word: 'vegan' | 'vegetarian'): PromiseTest {
   const vegan = word === 'vegan';
-  const breakingFlags = vegan
-    ? ['animal', 'meat', 'honey', 'raw-meat', 'poultry', 'raw-fish']
-    : ['meat', 'raw-meat', 'poultry', 'raw-fish'];
+  const flesh = ['meat', 'fish', 'shellfish', 'raw-meat', 'poultry', 'raw-fish', 'liver', 'rennet'];
+  const breakingFlags = vegan ? ['animal', 'honey', ...flesh] : flesh;
   const breakingRoles = vegan ? ['egg', 'dairy', 'meat', 'fish'] : ['meat', 'fish'];
   const breakingClasses = vegan ? FROM_ANIMALS : FROM_THE_SEA;
   return {

@@ -85,8 +85,7 @@ export const keepingChart: readonly ChartRow[] = [
     name: 'cooked rice',
     fridge: days(6),
     freezer: months(6),
-    fits: (facts) =>
-      has(facts, (food) => /\brice\b/.test(food.name) && !/flour|paper|vinegar|wine/.test(food.name)) && cooked(facts),
+    fits: (facts) => has(facts, (food) => food.flags.includes('cooked-rice')) && cooked(facts),
   },
   {
     key: 'keep.salad_dressing_vinaigrette_homemade',

@@ -5,7 +5,7 @@ import { kidneyBeans } from './rules/beans.js';
 import { curingSalt } from './rules/curing.js';
 import { beyondTheChart } from './rules/keeping.js';
 import { garlicInOil, keptColdTooLong, lowAcidPreserve, saltedFerment } from './rules/preserves.js';
-import { rawEgg, rawFlour, rawMeatOrFish, unpasteurised } from './rules/raw.js';
+import { cookBeforeEating, rawEgg, rawFlour, rawMeatOrFish, unpasteurised } from './rules/raw.js';
 import { honeyInfants, wholeNuts } from './rules/small-children.js';
 import { coldClaim, cooling, coreTemperature, dangerZone } from './rules/time-and-heat.js';
 
@@ -15,6 +15,7 @@ export const cautionRules: readonly CautionRule[] = [
   rawFlour,
   rawMeatOrFish,
   unpasteurised,
+  cookBeforeEating,
   honeyInfants,
   wholeNuts,
   alcoholRemains,

@@ -12,8 +12,7 @@ const isAcid = (facts: CautionFacts): boolean =>
   facts.acidity !== undefined && atMost(facts.acidity.pH, preserves.acidPh);
 const dishOf = (facts: CautionFacts): PotFacts | undefined => facts.pots.at(-1);
 
-const aromatic = (food: CautionFood): boolean =>
-  food.flags.includes('garlic') || food.flags.includes('fresh-herb') || food.flags.includes('fresh-chilli');
+const aromatic = (food: CautionFood): boolean => food.flags.includes('garlic') || food.flags.includes('fresh-herb');
 
 /** Common practice, no source: from this share of fat on (g in 100 g) a mixture is an oil with things in it. */
 const OILY = rational(40);

@@ -100,20 +100,42 @@ export const rawMeatOrFish: CautionRule = {
   },
 };
 
+const DELICATE = ['unpasteurised', 'soft-ripened-cheese', 'sprouts', 'ready-to-eat-fish'];
+
 export const unpasteurised: CautionRule = {
   id: 'unpasteurised',
-  title: 'Unpasteurised food',
-  when: 'something flagged as unpasteurised, or raw sprouts, stays in the dish unheated',
-  reason: 'Raw milk, its cheeses, raw juice and sprouts can carry listeria and other bacteria.',
-  source: 'Washington State University Extension, foods to avoid for high-risk groups',
+  title: 'Not for everybody',
+  when: 'something unpasteurised, a soft ripened cheese, raw sprouts or cold-cured fish stays in the dish unheated',
+  reason: 'They can carry listeria and other bacteria, which hit the pregnant, the very young, the old and the ill.',
+  source: 'Washington State University Extension, foods to avoid for high-risk groups; cold-cured fish from memory',
   find({ foods }) {
-    const raw = [...staying(foods, 'unpasteurised'), ...staying(foods, 'sprout')].filter(
-      (food) => food.heatings.length === 0,
-    );
+    const raw = DELICATE.flatMap((flag) => staying(foods, flag)).filter((food) => food.heatings.length === 0);
     if (raw.length === 0) return undefined;
     return {
       weight: 'note',
       text: `The ${namesOf(raw)} are not heated. They are not for the very young, the old, the pregnant and the ill.`,
+      places: placesOf(raw),
+    };
+  },
+};
+
+export const cookBeforeEating: CautionRule = {
+  id: 'cook-before-eating',
+  title: 'To be cooked before it is eaten',
+  when: 'something that makes people ill when raw (cassava, taro, dried pulses and their like) stays in the dish unheated',
+  reason: 'Some plants hold poisons that only cooking takes away.',
+  source: 'from memory',
+  find({ foods }) {
+    const raw = foods.filter(
+      (food) =>
+        food.inDish &&
+        food.heatings.length === 0 &&
+        ['cook-before-eating', 'cassava', 'dried-pulse'].some((flag) => food.flags.includes(flag)),
+    );
+    if (raw.length === 0) return undefined;
+    return {
+      weight: 'care',
+      text: `No step cooks the ${namesOf(raw)}, which should not be eaten raw.`,
       places: placesOf(raw),
     };
   },

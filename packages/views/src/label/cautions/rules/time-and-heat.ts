@@ -48,6 +48,9 @@ export const dangerZone: CautionRule = {
   },
 };
 
+/** Rice grows bacteria once it is cooked; raw, it keeps. */
+const spoilsOnceCooked = (food: CautionFood): boolean => isPerishable(food) || food.flags.includes('cooked-rice');
+
 const isCold = (celsius: Rational | undefined): boolean => celsius !== undefined && compare(celsius, rational(8)) <= 0;
 
 export const cooling: CautionRule = {
@@ -59,7 +62,7 @@ export const cooling: CautionRule = {
     'FDA Food Code 3-501.14: from 57 to 21 °C within 2 h, to 5 °C within 6 h in all; made from foods at room warmth, to 5 °C within 4 h',
   find(facts) {
     const cooked = facts.foods.filter(
-      (food) => food.inDish && isPerishable(food) && food.heatings.length > 0 && !inBreadAtTheEnd(food, facts),
+      (food) => food.inDish && spoilsOnceCooked(food) && food.heatings.length > 0 && !inBreadAtTheEnd(food, facts),
     );
     if (cooked.length === 0) return undefined;
     const claims = facts.keeps.filter((claim) => isCold(claim.celsius));
@@ -95,7 +98,7 @@ function leastCore(food: CautionFood): { readonly celsius: Rational; readonly ki
   if (food.flags.includes('poultry')) return { celsius: coreTemperatures.poultry, kind: 'poultry' };
   if (food.flags.includes('raw-fish')) return { celsius: coreTemperatures.fish, kind: 'fish and shellfish' };
   if (!food.flags.includes('raw-meat')) return undefined;
-  return MINCED.test(`${food.name} ${food.note}`)
+  return food.flags.includes('minced-meat') || MINCED.test(`${food.name} ${food.note}`)
     ? { celsius: coreTemperatures.minced, kind: 'minced meat' }
     : { celsius: coreTemperatures.wholeMeat, kind: `whole pieces of meat, with ${time(MEAT_REST)} of rest` };
 }
