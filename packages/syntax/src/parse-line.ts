@@ -1,4 +1,4 @@
-import type { IToken } from 'chevrotain';
+import { EOF, type IToken } from 'chevrotain';
 import { diagnose, type Diagnostic, type MessageArguments, type MessageCode, type Span } from '@quern/text';
 import type { Bracket, LineContent, ParsedLine, Prose } from './ast.js';
 import { classify, type LineHead, type LineWord, type RuleName } from './classify.js';
@@ -86,8 +86,10 @@ function run(text: string, rule: RuleName | 'moreLine', tokens: IToken[], form: 
   const error = parser.errors[0];
   if (error !== undefined) {
     const token = error.token;
-    const at = Number.isNaN(token.startOffset) ? text.length : token.startOffset;
-    const stop = Number.isNaN(token.startOffset) ? text.length : (token.endOffset ?? at) + 1;
+    // The token that stands for the end of the line has no place of its own.
+    const atEnd = token.tokenType === EOF;
+    const at = atEnd ? text.length : token.startOffset;
+    const stop = atEnd ? text.length : (token.endOffset ?? at) + 1;
     throw new Fault(
       'L24',
       { start: at, end: stop },
