@@ -6,7 +6,7 @@ import type { Allowance, FoundPlan, PlanProblem } from '@quern/views';
 
 export interface Verdict {
   readonly faults: readonly string[];
-  /** Thousandths of a point. */
+  /** Thousandths of a point, without the visits to the kitchen. */
   readonly cost: number;
   readonly visits: number;
 }
@@ -93,7 +93,7 @@ export function judge(problem: PlanProblem, plan: FoundPlan): Verdict {
   if (busiest(rings) > problem.kitchen.rings) faults.push('too few rings');
   problem.kitchen.ovens.forEach((oven, index) => faults.push(...judgeOven(problem, plan, index, oven.shelves)));
   const visits = countVisits(problem, plan);
-  return { faults, cost: cost + visits * 30_000, visits };
+  return { faults, cost, visits };
 }
 
 /** Every minute of an oven: the shelves taken, and one temperature that suits all that is inside. */

@@ -166,6 +166,9 @@ function randomStep(dice: Dice, id: string, before: Activity | undefined, night:
   const lanes = ['hands', 'hands', 'oven', 'hob', 'wait', 'wait'] as const;
   const lane = before === undefined ? 'hands' : dice.oneOf(lanes);
   if (lane === 'wait') {
+    if (night && dice.chance(20)) {
+      return activity(id, { lane, time: between(480, 960), nature: 'freedom', coversSleep: true });
+    }
     const least = dice.roll(2, night ? 60 : 18) * 10;
     const most = least + dice.roll(0, 20) * 10;
     const turned = least > 120 && dice.chance(35);

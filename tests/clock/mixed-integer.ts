@@ -92,11 +92,17 @@ interface Running {
   readonly end: Time;
   /** For a visit of care that may not be due: on when it is. */
   readonly due: readonly string[];
+  /** Activity and care, for a visit. */
+  readonly careOf?: string;
 }
 
-/** The best plan by HiGHS, or undefined when it says that there is none. */
+/**
+ * The best plan by HiGHS, or undefined when it says that there is none. With `kept`, the plan in the order of that one,
+ * its hands-on work drawn together.
+ */
 export function solveByHighs(
   problem: PlanProblem,
+  kept?: FoundPlan,
   seconds = 60,
 ): { plan: FoundPlan | undefined; milliseconds: number } {
   const program = new Program();
@@ -178,7 +184,13 @@ export function solveByHighs(
         program.after(visit, start, -(fall + care.give), [due]);
         program.after(shifted(visit, care.lasts), end, 0, [due]);
         awake(visit, shifted(visit, care.lasts), [due]);
-        running.push({ activity: undefined, start: visit, end: shifted(visit, care.lasts), due: [due] });
+        running.push({
+          activity: undefined,
+          start: visit,
+          end: shifted(visit, care.lasts),
+          due: [due],
+          careOf: `${index}:${which}`,
+        });
         return visit;
       });
       careTimes.push({ index, which, visits });
@@ -303,22 +315,10 @@ export function solveByHighs(
     }
   });
 
-  const hands = running.filter(({ activity }) => (activity?.cooks ?? 0) > 0);
-  hands.forEach((b, j) => {
-    const own = program.binary('n');
-    program.priced.push({ by: 30_000, name: own });
-    const joins = hands.flatMap((a, i) => {
-      if (i === j) return [];
-      const joins = program.binary('j');
-      program.after(a.start, b.start, i > j ? 1 : 0, [joins]);
-      program.after(b.start, a.end, -60, [joins]);
-      return [joins];
-    });
-    program.atLeast(
-      [own, ...joins].map((name) => ({ by: 1, name })),
-      1,
-    );
-  });
+  if (kept) {
+    keepOrder(program, problem, running, kept);
+    priceVisits(program, running);
+  }
 
   const began = performance.now();
   const solution = solver.solve(program.text(), {
@@ -349,8 +349,79 @@ export function solveByHighs(
       return index < 0 ? -1 : (inOven[index] ?? []).findIndex((name) => primal(name) > 0.5);
     }),
     service: value(service),
-    visits: 0,
     cost: 0,
   };
   return { plan, milliseconds };
+}
+
+/** Each visit to the kitchen is paid for, unless its first job follows another within the hour. */
+function priceVisits(program: Program, running: readonly Running[]): void {
+  const hands = running.filter(({ activity }) => (activity?.cooks ?? 0) > 0);
+  hands.forEach((b, j) => {
+    const own = program.binary('n');
+    program.priced.push({ by: 30_000, name: own });
+    const joins = hands.flatMap((a, i) => {
+      if (i === j) return [];
+      const joins = program.binary('j');
+      program.after(a.start, b.start, i > j ? 1 : 0, [joins]);
+      program.after(b.start, a.end, -60, [joins]);
+      return [joins];
+    });
+    program.atLeast(
+      [own, ...joins].map((name) => ({ by: 1, name })),
+      1,
+    );
+  });
+}
+
+/** Waking days, nights, care and the order at each cook, ring and oven stay as they are in a plan. */
+function keepOrder(program: Program, problem: PlanProblem, running: readonly Running[], plan: FoundPlan): void {
+  const times = new Map<Running, { from: number; to: number; oven: number }>();
+  const seen = new Map<string, number>();
+  for (const job of running) {
+    if (job.activity) {
+      const index = problem.activities.indexOf(job.activity);
+      times.set(job, { from: plan.starts[index] ?? 0, to: plan.ends[index] ?? 0, oven: plan.ovens[index] ?? -1 });
+      continue;
+    }
+    // Visits stand in the order of activities, cares and visits.
+    const key = job.careOf ?? '';
+    const visit = seen.get(key) ?? 0;
+    seen.set(key, visit + 1);
+    const [index = 0, which = 0] = key.split(':').map(Number);
+    const from = plan.care[index]?.[which]?.[visit];
+    const [due = ''] = job.due;
+    program.atLeast([{ by: from === undefined ? -1 : 1, name: due }], from === undefined ? 0 : 1);
+    if (from !== undefined) times.set(job, { from, to: from + job.end.offset - job.start.offset, oven: -1 });
+  }
+  const awake = (time: Time, at: number): void => {
+    for (const sleep of problem.sleep) {
+      if (at <= sleep.from) program.after(time, fixed(sleep.from), 0);
+      if (at >= sleep.to) program.after(fixed(sleep.to), time, 0);
+    }
+  };
+  for (const [a, x] of times) {
+    if (a.activity?.watch !== 'none') {
+      const heating = a.activity?.oven?.heating ?? 0;
+      awake(shifted(a.start, -heating), x.from - heating);
+      awake(a.start, x.from);
+      awake(a.end, x.to);
+    }
+    if (a.activity?.coversSleep) {
+      const night = problem.sleep.find((sleep) => x.from <= sleep.from && x.to >= sleep.to);
+      if (night) {
+        program.after(a.start, fixed(night.from), 0);
+        program.after(fixed(night.to), a.end, 0);
+      }
+    }
+    for (const [b, y] of times) {
+      if (a === b || x.to > y.from) continue;
+      const both = (takes: (job: Running) => boolean): boolean => takes(a) && takes(b);
+      const shared =
+        both(({ activity }) => (activity ? activity.cooks > 0 : true)) ||
+        both(({ activity }) => (activity?.rings ?? 0) > 0) ||
+        (x.oven >= 0 && x.oven === y.oven);
+      if (shared) program.after(a.end, b.start, 0);
+    }
+  }
 }

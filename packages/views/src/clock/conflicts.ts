@@ -16,8 +16,6 @@ export interface Choice {
   readonly oven?: { readonly job: number; readonly oven: number };
   /** Settles how many visits of care there are. */
   readonly care?: { readonly activity: number; readonly care: number; readonly visits: number };
-  /** Settles whether a job begins a visit to the kitchen of its own. */
-  readonly visit?: { readonly job: number; readonly own: boolean };
 }
 
 export interface Conflict {
@@ -112,22 +110,26 @@ export class ConflictFinder {
       const to = network.ends[index] ?? ORIGIN;
       const start = momentOf(from, times) - anchor;
       const end = momentOf(to, times) - anchor;
-      let nearest: Sleep | undefined;
+      let nearest = -1;
       let least = Infinity;
-      for (const sleep of this.#sleep) {
+      this.#sleep.forEach((sleep, night) => {
         const missing = Math.max(0, start - sleep.from) + Math.max(0, sleep.to - end);
         if (missing < least) {
           least = missing;
-          nearest = sleep;
+          nearest = night;
         }
-      }
-      if (!nearest || least === 0) return;
+      });
+      const sleep = this.#sleep[nearest];
+      if (!sleep || least === 0) return;
+      // This night, an earlier one or a later one.
+      const before = this.#sleep[nearest - 1];
+      const after = this.#sleep[nearest + 1];
       found.push({
         size: least,
         choices: [
-          { rules: [notAfter(from, nearest.from), notBefore(to, nearest.to)] },
-          { rules: [notAfter(to, nearest.to - 1)] },
-          { rules: [notBefore(from, nearest.from + 1)] },
+          { rules: [notAfter(from, sleep.from), notBefore(to, sleep.to)] },
+          ...(before ? [{ rules: [notAfter(from, before.from)] }] : []),
+          ...(after ? [{ rules: [notBefore(to, after.to)] }] : []),
         ],
       });
     });
@@ -359,30 +361,30 @@ export class ConflictFinder {
     if (next !== undefined) choices.push({ rules: [{ from, to, gap: next + 1 }] });
     return { size: Infinity, choices };
   }
+}
 
-  /** The rules that tie settled visits to what they care for. */
-  static careRules(
-    network: Network,
-    activity: number,
-    which: number,
-    count: number,
-  ): { job: Job; rules: HardRule[] }[] {
-    const care = network.problem.activities[activity]?.care[which];
-    if (!care) return [];
-    const from = network.starts[activity] ?? ORIGIN;
-    const to = network.ends[activity] ?? ORIGIN;
-    return care.falls.slice(0, count).map((fall, visit) => {
-      const job = careJob(network, activity, which, visit);
-      return {
-        job,
-        rules: [
-          { from, to: job.start, gap: fall - care.give },
-          { from: job.start, to: from, gap: -(fall + care.give) },
-          { from: job.end, to, gap: 0 },
-        ],
-      };
-    });
-  }
+/** The rules that tie settled visits to what they care for. */
+export function careRules(
+  network: Network,
+  activity: number,
+  which: number,
+  count: number,
+): { job: Job; rules: HardRule[] }[] {
+  const care = network.problem.activities[activity]?.care[which];
+  if (!care) return [];
+  const from = network.starts[activity] ?? ORIGIN;
+  const to = network.ends[activity] ?? ORIGIN;
+  return care.falls.slice(0, count).map((fall, visit) => {
+    const job = careJob(network, activity, which, visit);
+    return {
+      job,
+      rules: [
+        { from, to: job.start, gap: fall - care.give },
+        { from: job.start, to: from, gap: -(fall + care.give) },
+        { from: job.end, to, gap: 0 },
+      ],
+    };
+  });
 }
 
 const ORIGIN: Point = { node: 0, offset: 0 };

@@ -2,3 +2,4 @@
 export * from './problem.js';
 export { buildNetwork, type Aim, type Network } from './network.js';
 export { search, type Budget, type Found as FoundPlan, type SearchResult } from './search.js';
+export { gather, type Gathered } from './gather.js';
