@@ -6,7 +6,7 @@ import type { Amount, Count, Equal, InLine, Measure, NumberRange } from '@quern/
 import type { LedgerFood, LineRef } from './model.js';
 import { placeOf } from './places.js';
 import { showGrams } from './show.js';
-import { baseValue, countOf, isSpelledCount, pieceSpread, pickOf, volumeOf, volumeSpread, type Taught } from './weighing.js';
+import { baseValue, countOf, isSpelledCount, pieceSpread, pickOf, volumeOf, volumeSpread, type FormWords, type Taught } from './weighing.js';
 
 /*
  * Whether two measures of one thing agree (NOTATION 0.1, 0.21, 4.3). Exact when `each` is written or both sides are
@@ -35,7 +35,7 @@ export interface AgreementContext {
 /** Checks every `=` of a line against its amount; gives back what the line teaches of a food that has no table weight. */
 export function checkAgreement(content: InLine, ref: LineRef, food: LedgerFood, context: AgreementContext): readonly Taught[] {
   const taught: Taught[] = [];
-  const words = `${content.name.text} ${content.note?.text ?? ''}`;
+  const words: FormWords = { name: content.name.text, note: content.note?.text ?? '' };
   for (const side of content.equals) {
     const pair = order(content.amount, side);
     if (!pair) {
@@ -83,7 +83,7 @@ function lastDigit(range: NumberRange): Rational {
   return range.decimals === null ? rational(0) : rational(1, 2n * 10n ** BigInt(range.decimals));
 }
 
-function compareMeasures(pair: Pair, side: Equal, ref: LineRef, food: LedgerFood, words: string, context: AgreementContext): Taught | undefined {
+function compareMeasures(pair: Pair, side: Equal, ref: LineRef, food: LedgerFood, words: FormWords, context: AgreementContext): Taught | undefined {
   const { mass, other } = pair;
   if (side.each) return undefined; // exact by its meaning: the weight is count times each
   const written = massRange(mass, context.cups);
@@ -115,7 +115,7 @@ interface Published {
   readonly sources: string;
 }
 
-function publishedGrams(side: Side, food: LedgerFood, words: string, cups: CupSystem): Published | undefined {
+function publishedGrams(side: Side, food: LedgerFood, words: FormWords, cups: CupSystem): Published | undefined {
   const volume = volumeOf(side, { cups, pick: 'middle' });
   if (volume) {
     const spread = volumeSpread(food, words);

@@ -19,15 +19,16 @@ const RETAINED: readonly { readonly minutes: Rational; readonly share: Rational 
 /** Share of the alcohol, 0 to 1, that remains after so many minutes of simmering or baking in all. None of heat: all of it. */
 export function alcoholRetained(minutes: Rational): Rational {
   if (minutes.n <= 0n) return ONE;
-  for (let index = 1; index < RETAINED.length; index++) {
-    const before = RETAINED[index - 1]!;
-    const after = RETAINED[index]!;
-    if (compare(minutes, after.minutes) <= 0) {
-      const way = divide(subtract(minutes, before.minutes), subtract(after.minutes, before.minutes));
+  let before = RETAINED[0];
+  for (const after of RETAINED) {
+    if (before && compare(minutes, after.minutes) <= 0) {
+      const span = subtract(after.minutes, before.minutes);
+      const way = span.n === 0n ? ONE : divide(subtract(minutes, before.minutes), span);
       return add(before.share, multiply(way, subtract(after.share, before.share)));
     }
+    before = after;
   }
-  return RETAINED[RETAINED.length - 1]!.share;
+  return before?.share ?? ONE;
 }
 
 /** Share of the alcohol still there that this further heating leaves. */

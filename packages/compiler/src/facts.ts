@@ -1,4 +1,4 @@
-import { diagnose, shift, type Diagnostic } from '@quern/text';
+import { shift, type Diagnostic } from '@quern/text';
 import { multiply, sizeOf, units, type CupSystem, type Rational } from '@quern/quantity';
 import type { FactLine, Name, Typed, UseFact } from '@quern/syntax';
 import { allergensPromised } from './allergen-names.js';

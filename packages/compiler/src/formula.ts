@@ -89,7 +89,7 @@ function assemble(
   const title = recipe.heading.content.name?.text ?? '';
   const makes = bound.makes.map((make, index): Make => {
     const asserted = make.block.heading?.content.equal;
-    const { items, pot } = run.makes[index]!;
+    const { items, pot } = run.makes[index] ?? EMPTY;
     return {
       id: make.id,
       name: make.name,
@@ -128,6 +128,8 @@ function assemble(
     bounds,
   };
 }
+
+const EMPTY: LedgerRun['makes'][number] = { items: [], pot: { entries: [], parts: [], grams: undefined, unknown: [] } };
 
 function products(bound: Bound, run: LedgerRun): ReadonlyMap<string, Product> {
   const result = new Map<string, Product>();

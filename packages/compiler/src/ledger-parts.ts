@@ -1,6 +1,7 @@
 import {
   add, compare, divide, isZero, multiply, subtract, sign, ZERO, ONE, HUNDRED, type Rational,
 } from '@quern/quantity';
+import type { Food } from './food-book.js';
 import type { LedgerFood, LineRef, Part } from './model.js';
 
 /*
@@ -31,18 +32,33 @@ export function timesPart(part: Part, share: Rational): Part {
   };
 }
 
+interface Contents {
+  readonly water: Rational | undefined;
+  readonly alcohol: Rational;
+}
+
+const contents = new WeakMap<Food, Contents>();
+
+/** Grams of water and of alcohol in a gram of a food, worked out once a food. */
+function contentsOf(food: Food): Contents {
+  const known = contents.get(food);
+  if (known) return known;
+  const { water, alcohol } = food.nutrients;
+  const made = { water: water ? divide(water, HUNDRED) : undefined, alcohol: alcohol ? divide(alcohol, HUNDRED) : ZERO };
+  contents.set(food, made);
+  return made;
+}
+
 /** Grams of water still in a part; undefined when the table does not give the food's water. */
 export function waterIn(part: Part): Rational | undefined {
-  const per100 = part.food.food?.nutrients.water;
-  if (!per100) return undefined;
-  return subtract(divide(multiply(part.grams, per100), HUNDRED), part.waterLost);
+  const share = part.food.food ? contentsOf(part.food.food).water : undefined;
+  return share ? subtract(multiply(part.grams, share), part.waterLost) : undefined;
 }
 
 /** Grams of alcohol still in a part; zero when the food's alcohol is not given. */
 export function alcoholIn(part: Part): Rational {
-  const per100 = part.food.food?.nutrients.alcohol;
-  if (!per100 || per100.n === 0n) return ZERO;
-  return subtract(divide(multiply(part.grams, per100), HUNDRED), part.alcoholLost);
+  const share = part.food.food ? contentsOf(part.food.food).alcohol : ZERO;
+  return share.n === 0n ? ZERO : subtract(multiply(part.grams, share), part.alcoholLost);
 }
 
 function partKey(part: Part): string {
@@ -69,29 +85,36 @@ export class PotParts {
     this.#parts.set(key, old ? merge(old, part) : part);
   }
 
-  /** Replaces parts one by one; a part of no mass is forgotten. Returns nothing: the caller knows what it took. */
-  replace(change: (part: Part) => Part): void {
-    let total = ZERO;
-    for (const [key, part] of this.#parts) {
-      const changed = change(part);
-      const mass = massOf(changed);
-      if (isZero(changed.grams)) this.#parts.delete(key);
-      else if (changed !== part) this.#parts.set(key, changed);
-      total = add(total, mass);
-    }
-    this.#total = total;
-  }
-
-  /** Takes a share of each part that `chosen` accepts; gives back what was taken. */
-  take(share: Rational, chosen: (part: Part) => boolean = () => true): Part[] {
+  /**
+   * Takes a share of each part that `chosen` accepts; gives back what was taken. The total is kept by what moves, for
+   * summing many fractions anew costs more than all the rest.
+   */
+  take(share: Rational, chosen?: (part: Part) => boolean): Part[] {
     const taken: Part[] = [];
     const rest = subtract(ONE, share);
-    this.replace((part) => {
-      if (!chosen(part)) return part;
+    let mass = ZERO;
+    for (const [key, part] of this.#parts) {
+      if (chosen && !chosen(part)) continue;
       taken.push(timesPart(part, share));
-      return timesPart(part, rest);
-    });
+      if (chosen) mass = add(mass, massOf(part));
+      if (isZero(rest)) this.#parts.delete(key);
+      else this.#parts.set(key, timesPart(part, rest));
+    }
+    this.#total = subtract(this.#total, multiply(chosen ? mass : this.#total, share));
     return taken;
+  }
+
+  /** Heats everything for some minutes; `boil` says how many grams of alcohol leave a part. Gives back the sum. */
+  heat(minutes: Rational, boil: (part: Part, alcohol: Rational) => Rational): Rational {
+    let gone = ZERO;
+    for (const [key, part] of this.#parts) {
+      const alcohol = alcoholIn(part);
+      const lost = sign(alcohol) > 0 ? boil(part, alcohol) : ZERO;
+      gone = add(gone, lost);
+      this.#parts.set(key, { ...part, heatedMinutes: add(part.heatedMinutes, minutes), alcoholLost: add(part.alcoholLost, lost) });
+    }
+    this.#total = subtract(this.#total, gone);
+    return gone;
   }
 
   massWhere(chosen: (part: Part) => boolean): Rational {
@@ -106,9 +129,9 @@ export class PotParts {
   }
 
   /** Water that could still leave: of everything whose water the table gives. */
-  water(chosen: (part: Part) => boolean = () => true): Rational {
+  water(chosen?: (part: Part) => boolean): Rational {
     let total = ZERO;
-    for (const part of this.#parts.values()) if (chosen(part)) total = add(total, waterIn(part) ?? ZERO);
+    for (const part of this.#parts.values()) if (!chosen || chosen(part)) total = add(total, waterIn(part) ?? ZERO);
     return total;
   }
 
@@ -122,15 +145,15 @@ export class PotParts {
    * Lets `grams` of water leave, from each part in proportion to the water it still holds.
    * The caller has made sure that there is as much.
    */
-  dry(grams: Rational, chosen: (part: Part) => boolean = () => true): void {
+  dry(grams: Rational, chosen?: (part: Part) => boolean): void {
     const held = this.water(chosen);
     if (sign(held) <= 0) return;
     const share = divide(grams, held);
-    this.replace((part) => {
-      const water = chosen(part) ? waterIn(part) : undefined;
-      if (!water || sign(water) <= 0) return part;
-      return { ...part, waterLost: add(part.waterLost, multiply(water, share)) };
-    });
+    for (const [key, part] of this.#parts) {
+      const water = !chosen || chosen(part) ? waterIn(part) : undefined;
+      if (water && sign(water) > 0) this.#parts.set(key, { ...part, waterLost: add(part.waterLost, multiply(water, share)) });
+    }
+    this.#total = subtract(this.#total, grams);
   }
 }
 

@@ -4,9 +4,9 @@ import {
 } from '@quern/quantity';
 import type { Bound, BoundCheck, BoundIn, BoundMake, BoundOut, BoundStep, Target } from './bind.js';
 import { alcoholKept } from './alcohol.js';
-import { alcoholIn, isDissolved, isLiquid, massOf, newPart, PotParts, timesPart, totalMass, waterIn } from './ledger-parts.js';
+import { isDissolved, isLiquid, newPart, PotParts, timesPart, waterIn } from './ledger-parts.js';
 import type {
-  CheckItem, Culture, Draw, Entry, InItem, Item, LedgerFood, LineRef, OutItem, Part, Pot, StepItem, Unknown, Weighed,
+  CheckItem, Culture, Draw, Entry, InItem, Item, LineRef, OutItem, Part, Pot, StepItem, Unknown, Weighed,
 } from './model.js';
 import { linePlace, placeOf } from './places.js';
 import { portionsOf } from './portions.js';
@@ -174,7 +174,7 @@ class Runner {
       return { weighed: { grams, basis: grams ? 'reckoned' : 'unknown', sources: [] }, on: { name: nameOfTarget(target, item.content.on?.text), grams: base } };
     }
     if (amount.kind === 'share' || amount.kind === 'portion') return { weighed: { grams: undefined, basis: 'reckoned', sources: [] } };
-    const words = `${item.content.name.text} ${item.content.note?.text ?? ''}`;
+    const words = { name: item.content.name.text, note: item.content.note?.text ?? '' };
     const food = item.food ?? foodForWeighing(item);
     const context = { cups: this.input.cups, pick: this.input.pick, taught: this.input.taught };
     return { weighed: weigh(amount, item.content.equals, food, words, context) };
@@ -369,16 +369,9 @@ class Runner {
   #pendingAlcohol: Rational = ZERO;
 
   #boilOff(pot: OpenPot, minutes: Rational, written: boolean): void {
-    let gone = ZERO;
-    pot.parts.replace((part) => {
-      const before = part.heatedMinutes;
-      const after = add(before, minutes);
-      const alcohol = alcoholIn(part);
-      if (sign(alcohol) <= 0) return { ...part, heatedMinutes: after };
-      const lost = multiply(alcohol, subtract(ONE, alcoholKept(before, after)));
-      gone = add(gone, lost);
-      return { ...part, heatedMinutes: after, alcoholLost: add(part.alcoholLost, lost) };
-    });
+    const gone = pot.parts.heat(minutes, (part, alcohol) =>
+      multiply(alcohol, subtract(ONE, alcoholKept(part.heatedMinutes, add(part.heatedMinutes, minutes)))),
+    );
     if (isZero(gone)) return;
     if (written) {
       this.#pendingAlcohol = add(this.#pendingAlcohol, gone);
@@ -535,7 +528,7 @@ class Runner {
     if (amount.kind === 'share' && amount.word === 'rest') return inexact ? undefined : held;
     const food = item.of?.kind === 'food' ? item.of.food : item.asFood;
     const context = { cups: this.input.cups, pick, taught: this.input.taught };
-    const weighed = weigh(amount, equals, food ?? NOTHING_TO_WEIGH_BY, item.content.note?.text ?? '', context).grams;
+    const weighed = weigh(amount, equals, food ?? NOTHING_TO_WEIGH_BY, { name: '', note: item.content.note?.text ?? '' }, context).grams;
     if (weighed) return weighed;
     const millilitres = volumeOf(amount, context);
     if (millilitres && item.of?.kind === 'liquid') {

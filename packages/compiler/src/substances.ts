@@ -3,7 +3,7 @@ import type { OutLine, StepLine } from '@quern/syntax';
 import type { BoundIn, Target } from './bind.js';
 import { isLiquid, massOf, totalMass, waterIn } from './ledger-parts.js';
 import type { LedgerFood, Part } from './model.js';
-import { pickOf, volumeSpread, type Pick } from './weighing.js';
+import { NO_WORDS, pickOf, volumeSpread, type Pick } from './weighing.js';
 
 /*
  * What foods are to the ledger: flour, water, liquid; and how a line names them.
@@ -63,7 +63,7 @@ export function liquidDensity(parts: readonly Part[]): Rational | undefined {
   let volume = ZERO;
   for (const part of parts) {
     if (!isLiquid(part)) continue;
-    const spread = volumeSpread(part.food, '');
+    const spread = volumeSpread(part.food, NO_WORDS);
     if (!spread) return undefined;
     volume = add(volume, divide(massOf(part), spread.usual));
   }

@@ -1,12 +1,14 @@
 import { add, divide, equal, greatest, least, middle, multiply, ONE, sizeOf, units, type CupSystem, type Rational, type UnitId } from '@quern/quantity';
 import type { Amount, Count, Equal, Measure, Pack } from '@quern/syntax';
-import type { Food, PieceWeight, Spread } from './food-book.js';
+import type { Food, PieceWeight, Spread, VolumeWeight } from './food-book.js';
 import type { LedgerFood, Weighed } from './model.js';
 
 /*
  * From a written amount to grams: a stated weight wins, then the food's own weights, then what another line taught.
  * Nothing is guessed: what cannot be weighed is undefined.
  */
+
+export const NO_WORDS: FormWords = { name: '', note: '' };
 
 /** Which end of every range the ledger takes. */
 export type Pick = 'low' | 'middle' | 'high';
@@ -44,7 +46,7 @@ export function weigh(
   amount: Amount,
   equals: readonly Equal[],
   food: LedgerFood,
-  words: string,
+  words: FormWords,
   context: WeighingContext,
 ): Weighed {
   const direct = massOfAmount(amount, context);
@@ -84,7 +86,7 @@ export function countOf(amount: Amount, pick: Pick): Rational | undefined {
   return undefined;
 }
 
-function byFood(amount: Amount | Measure | Count, food: LedgerFood, words: string, context: WeighingContext): Weighed {
+function byFood(amount: Amount | Measure | Count, food: LedgerFood, words: FormWords, context: WeighingContext): Weighed {
   const inMillilitres = volumeOf(amount, context);
   if (inMillilitres) {
     const spread = volumeSpread(food, words);
@@ -114,26 +116,44 @@ export function volumeOf(amount: Amount | Measure | Count | Pack, context: Pick1
 }
 type Pick1 = { readonly cups: CupSystem; readonly pick: Pick };
 
+/** The words of a line that may name a form: those of the name, and those of the note after the comma. */
+export interface FormWords {
+  readonly name: string;
+  readonly note: string;
+}
+
 /**
- * Published weight of a millilitre of the food in the form that the words name ('roughly chopped'); the food as it
- * comes when they name none. With no form '' in the table and several others, the spread runs over all of them.
+ * Published weight of a millilitre of the food in the form that its name names ('chopped walnuts'), or as it comes.
+ * A form after the comma ('walnuts, roughly chopped') is done after measuring, so either weight may be meant and the
+ * spread runs over both, unless it says how the measure was filled ('packed'). With no form '' in the table and several
+ * others, the spread runs over all of them.
  */
-export function volumeSpread(food: LedgerFood, words: string): Spread | undefined {
+export function volumeSpread(food: LedgerFood, words: FormWords): Spread | undefined {
   const volumes = food.food?.volumes;
   if (!volumes || volumes.length === 0) return undefined;
-  const wanted = `${food.match?.form ?? ''} ${words}`.toLowerCase();
-  const named = volumes.filter((entry) => entry.form !== '' && mentions(wanted, entry.form));
-  if (named[0]) return named.reduce((longest, entry) => (entry.form.length > longest.form.length ? entry : longest), named[0]).perMillilitre;
-  const plain = volumes.find((entry) => entry.form === '');
-  if (plain) return plain.perMillilitre;
-  return unionOf(volumes.map((entry) => entry.perMillilitre));
+  const byName = longestForm(volumes, `${food.match?.form ?? ''} ${words.name}`);
+  if (byName) return byName.perMillilitre;
+  const byNote = words.note === '' ? undefined : longestForm(volumes, words.note);
+  if (byNote && /\b(?:packed|heaped|level)\b/.test(byNote.form)) return byNote.perMillilitre;
+  const plain = volumes.find((entry) => entry.form === '') ?? volumes.find((entry) => entry.form === 'whole');
+  if (plain) return byNote ? unionOf([plain.perMillilitre, byNote.perMillilitre]) : plain.perMillilitre;
+  return byNote?.perMillilitre ?? unionOf(volumes.map((entry) => entry.perMillilitre));
+}
+
+function longestForm(volumes: readonly VolumeWeight[], words: string): VolumeWeight | undefined {
+  const text = words.toLowerCase();
+  let best: VolumeWeight | undefined;
+  for (const entry of volumes) {
+    if (entry.form !== '' && mentions(text, entry.form) && entry.form.length > (best?.form.length ?? 0)) best = entry;
+  }
+  return best;
 }
 
 /** Published weight of one piece ('' the thing itself), by the size that the words name, else over all sizes. */
-export function pieceSpread(food: LedgerFood, piece: string, words: string): Spread | undefined {
+export function pieceSpread(food: LedgerFood, piece: string, words: FormWords): Spread | undefined {
   const pieces = food.food?.pieces.filter((entry) => entry.piece === piece || (piece === 'piece' && entry.piece === ''));
   if (!pieces || pieces.length === 0) return undefined;
-  const wanted = `${food.match?.size ?? ''} ${words}`.toLowerCase();
+  const wanted = `${food.match?.size ?? ''} ${words.name} ${words.note}`.toLowerCase();
   const sized = pieces.find((entry) => entry.size !== '' && mentions(wanted, entry.size));
   if (sized) return bought(sized, food.food);
   const usual = pieces.find((entry) => entry.size === '') ?? pieces.find((entry) => entry.size === 'medium') ?? pieces[0];

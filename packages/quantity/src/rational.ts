@@ -46,11 +46,22 @@ export const ZERO: Rational = { n: 0n, d: 1n };
 export const ONE: Rational = { n: 1n, d: 1n };
 export const HUNDRED: Rational = { n: 100n, d: 1n };
 
+// Sums and products divide out what the terms share before they multiply, so that the numbers stay small: a sum over
+// coprime denominators and a product of cross-reduced fractions are in lowest terms by themselves (Knuth, The Art of
+// Computer Programming, volume 2, section 4.5.1).
+
 export function add(a: Rational, b: Rational): Rational {
   if (a.n === 0n) return b;
   if (b.n === 0n) return a;
-  if (a.d === b.d) return a.d === 1n ? { n: a.n + b.n, d: 1n } : rational(a.n + b.n, a.d);
-  return rational(a.n * b.d + b.n * a.d, a.d * b.d);
+  if (a.d === 1n && b.d === 1n) return { n: a.n + b.n, d: 1n };
+  if (a.d === b.d) return rational(a.n + b.n, a.d);
+  const common = a.d === 1n || b.d === 1n ? 1n : divisor(a.d, b.d);
+  if (common === 1n) return { n: a.n * b.d + b.n * a.d, d: a.d * b.d };
+  const bottom = a.d / common;
+  const top = a.n * (b.d / common) + b.n * bottom;
+  if (top === 0n) return ZERO;
+  const shared = divisor(top, common);
+  return shared === 1n ? { n: top, d: bottom * b.d } : { n: top / shared, d: bottom * (b.d / shared) };
 }
 
 export function negate(a: Rational): Rational {
@@ -62,14 +73,19 @@ export function subtract(a: Rational, b: Rational): Rational {
 }
 
 export function multiply(a: Rational, b: Rational): Rational {
+  if (a.n === 0n || b.n === 0n) return ZERO;
   if (a.d === 1n && a.n === 1n) return b;
   if (b.d === 1n && b.n === 1n) return a;
-  return rational(a.n * b.n, a.d * b.d);
+  const left = b.d === 1n ? 1n : divisor(a.n, b.d);
+  const right = a.d === 1n ? 1n : divisor(b.n, a.d);
+  if (left === 1n && right === 1n) return { n: a.n * b.n, d: a.d * b.d };
+  return { n: (a.n / left) * (b.n / right), d: (a.d / right) * (b.d / left) };
 }
 
 /** @throws RangeError when b is zero. */
 export function divide(a: Rational, b: Rational): Rational {
-  return rational(a.n * b.d, a.d * b.n);
+  if (b.n === 0n) throw new RangeError('a fraction cannot have the denominator zero');
+  return multiply(a, b.n < 0n ? { n: -b.d, d: -b.n } : { n: b.d, d: b.n });
 }
 
 /** Negative, zero or positive as a is less than, equal to or greater than b. */

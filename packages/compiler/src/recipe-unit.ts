@@ -1,0 +1,96 @@
+import { sentence, type Diagnostic } from '@quern/text';
+import type { FactLine, Outline, RecipeBlock, Typed } from '@quern/syntax';
+import type { NamedProduct } from './bind.js';
+import { FoodScope } from './foods-in-file.js';
+import type { FoodBook } from './food-book.js';
+import { compileRecipe, type RecipeContext } from './formula.js';
+import type { Culture, Formula, LedgerFood, LineRef } from './model.js';
+import { diagnose } from '@quern/text';
+import { normaliseName, quoted } from './names.js';
+import { linePlace, placeOf } from './places.js';
+import { expandVariant } from './variants.js';
+
+/** What the recipes of a file share. */
+export interface Surroundings {
+  readonly file: string;
+  readonly head: Outline['head'];
+  readonly book: FoodBook;
+  /** The file's own foods by normalised name. */
+  readonly foods: ReadonlyMap<string, LedgerFood>;
+  readonly cultures: ReadonlyMap<string, Culture>;
+  /** What the head of the file uses from other files. */
+  readonly used: ReadonlyMap<string, NamedProduct>;
+  /** What `use` lines bring in, with what is wrong with them. */
+  usesOf(facts: readonly Typed<FactLine>[], report: (d: Diagnostic) => void): ReadonlyMap<string, NamedProduct>;
+}
+
+/** A recipe with its variants. */
+export interface CompiledRecipe {
+  readonly formulas: readonly Formula[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Compiles a recipe and each variant of it, base first. Depends on the recipe's own lines and on the surroundings only. */
+export function compileUnit(recipe: RecipeBlock, around: Surroundings): CompiledRecipe {
+  const said = new Said();
+  const { file, head, cultures } = around;
+  const used = new Map([...around.used, ...around.usesOf(recipe.facts, said.report)]);
+  const variants = recipe.variants.map((variant) => variant.heading.content.name?.text ?? '');
+  const foods = new FoodScope(around.book, around.foods);
+  const shared = { file, head, foods, cultures, used, variants };
+  const formulas = [compileRecipe(recipe, { ...shared, report: said.report })];
+  const names = new Set<string>();
+  for (const variant of recipe.variants) {
+    const name = variant.heading.content.name;
+    const ref: LineRef = { file, line: variant.heading.line };
+    if (name && names.has(normaliseName(name.text))) {
+      said.report(diagnose('N03', placeOf(ref, name.span), { name: name.text }));
+    }
+    if (name) names.add(normaliseName(name.text));
+    formulas.push(compileVariant(recipe, variant, ref, shared, said));
+  }
+  return { formulas, diagnostics: said.diagnostics };
+}
+
+function compileVariant(
+  recipe: RecipeBlock,
+  variant: RecipeBlock['variants'][number],
+  ref: LineRef,
+  shared: Omit<RecipeContext, 'report'>,
+  said: Said,
+): Formula {
+  const { recipe: expanded, edits, factor } = expandVariant(recipe, variant, shared.file, said.report);
+  const name = variant.heading.content.name?.text ?? '';
+  // A message about a variant says so; what the base already says is not said again.
+  const report = (diagnostic: Diagnostic): void => {
+    if (said.hasSaid(diagnostic)) return;
+    said.report({
+      ...diagnostic,
+      related: [...diagnostic.related, { place: linePlace(ref), note: `in the variant ${quoted(name)}` }],
+    });
+  };
+  return compileRecipe(expanded, { ...shared, variant: { name, ref, edits, factor }, report });
+}
+
+/** Messages, each once. */
+export class Said {
+  readonly diagnostics: Diagnostic[] = [];
+  readonly #said = new Set<string>();
+  /** Code and place of what has been said, whatever the figures: a variant does not repeat its base. */
+  readonly #saidHere = new Set<string>();
+
+  readonly report = (diagnostic: Diagnostic): void => {
+    const here = placeKey(diagnostic);
+    const key = `${here}:${sentence(diagnostic)}`;
+    if (this.#said.has(key)) return;
+    this.#said.add(key);
+    this.#saidHere.add(here);
+    this.diagnostics.push(diagnostic);
+  };
+
+  hasSaid(diagnostic: Diagnostic): boolean {
+    return this.#saidHere.has(placeKey(diagnostic));
+  }
+}
+
+const placeKey = ({ code, place }: Diagnostic): string => `${code}:${place.start}:${place.end}`;
