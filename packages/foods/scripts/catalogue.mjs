@@ -13,11 +13,11 @@ export function spellings(text) {
   return [text.replace(/\s+/g, ' ').trim()];
 }
 
-/** `95` or `95-120` as decimal texts. */
+/** `95` or `95-120` as decimal texts, with a source in square brackets when there is one: `53-63 [egg-grades]`. */
 function figures(text, where) {
-  const found = /^(\d+(?:\.\d+)?)(?:-(\d+(?:\.\d+)?))?$/.exec(text.trim());
+  const found = /^(\d+(?:\.\d+)?)(?:-(\d+(?:\.\d+)?))?(?: \[([\w-]+)\])?$/.exec(text.trim());
   if (!found) throw new Error(`${where}: “${text}” is not a figure or a range`);
-  return { low: found[1], high: found[2] ?? found[1] };
+  return { low: found[1], high: found[2] ?? found[1], source: found[3] ?? 'practice' };
 }
 
 /** A set written as `=` (replace), `+=` (add) or `-=` (take away). */
@@ -34,6 +34,13 @@ function allergens(text) {
 
 const VOLUMES = new Set(['cup', 'tbsp', 'tsp', 'ml']);
 
+/** ` 95-120` or `chopped 95-120`. */
+function ownVolume(unit, value, where) {
+  const found = /^(\S*)\s+(\S.*)$/.exec(value);
+  if (!found) throw new Error(`${where}: cannot read ${unit}=${value}`);
+  return { unit, form: found[1], ...figures(found[2], where) };
+}
+
 function applyChange(food, key, sign, value, where) {
   if (key === 'r') food.roles = changeList(food.roles, sign, value);
   else if (key === 'c') food.classes = changeList(food.classes, sign, value);
@@ -44,11 +51,9 @@ function applyChange(food, key, sign, value, where) {
   else if (key === 'n') {
     food.ownNutrients = Object.fromEntries(list(value).map((entry) => entry.split(/\s+/)));
   } else if (VOLUMES.has(key)) {
-    const found = /^(\S*)\s+(\S+)$/.exec(value.startsWith(' ') ? value : value.padStart(value.length));
-    if (!found) throw new Error(`${where}: cannot read ${key}=${value}`);
-    food.ownVolumes.push({ unit: key, form: found[1], ...figures(found[2], where) });
+    food.ownVolumes.push(ownVolume(key, value, where));
   } else if (key === 'piece') {
-    const found = /^([^\s/@]*)(?:\/(\S+?))?(@bought)?\s+(\S+)$/.exec(value);
+    const found = /^([^\s/@]*)(?:\/(\S+?))?(@bought)?\s+(\S.*)$/.exec(value);
     if (!found) throw new Error(`${where}: cannot read piece=${value}`);
     food.ownPieces.push({
       piece: found[1],
@@ -57,6 +62,9 @@ function applyChange(food, key, sign, value, where) {
       ...figures(found[4], where),
     });
   } else if (key === 'edible') food.ownEdible = value.trim();
+  else if (key === 'else') food.ifUnpublished = value.trim();
+  else if (key === 'usual') food.usualSize = value.trim();
+  else if (key === 'as') food.asItComes = value.trim();
   else throw new Error(`${where}: unknown field ${key}`);
 }
 
@@ -91,6 +99,8 @@ function readFood(line, section, where) {
     if (!found) throw new Error(`${where}: cannot read “${change.trim()}”`);
     applyChange(food, found[1], found[2], found[3].trimEnd(), where);
   }
+  const otherwise = /^(cup|tbsp|tsp|ml)(?: (\w+))? (\S+)$/.exec(food.ifUnpublished ?? '');
+  food.volumeIfUnpublished = otherwise ? ownVolume(otherwise[1], `${otherwise[2] ?? ''} ${otherwise[3]}`, where) : undefined;
   return food;
 }
 

@@ -10,8 +10,8 @@ const readMap = (path) =>
     .split('\n')
     .filter((line) => line.trim() && !line.startsWith('#'))
     .map((line) => {
-      const [key = '', food = '', forms = ''] = line.split('|').map((part) => part.trim());
-      return { key, food, forms: forms.split(',').map((form) => (form === '-' ? '' : form)) };
+      const [key = '', food = '', form = ''] = line.split('|').map((part) => part.trim());
+      return { key, food, form: form === '-' ? '' : form };
     });
 
 const matches = (pattern, key) => (pattern.endsWith('*') ? key.startsWith(pattern.slice(0, -1)) : pattern === key);
@@ -54,7 +54,7 @@ export function readCupWeights(mapPath, tablePath, foods, lib) {
     for (const row of found) {
       const { unit, value } = perCup(row, lib);
       const source = row.key.slice(0, row.key.indexOf('.'));
-      for (const form of entry.forms) weights.set(entry.food, [...(weights.get(entry.food) ?? []), { form, unit, value, source }]);
+      weights.set(entry.food, [...(weights.get(entry.food) ?? []), { form: entry.form, unit, value, source }]);
     }
   }
   return weights;

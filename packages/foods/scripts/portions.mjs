@@ -3,7 +3,7 @@
 /** Parts of a US cup. One fluid ounce is an eighth. */
 const PER_CUP = { cup: 1, 'fl oz': 8, tbsp: 16, tablespoon: 16, tsp: 48, teaspoon: 48 };
 
-/** What the words after the measure say of the form. `null`: not a weight of the food as a cook measures it. */
+/** What the words after the measure say of the form. Words that are not here are no form in which a cook measures. */
 const FORMS = new Map(
   Object.entries({
     '': [''],
@@ -68,17 +68,41 @@ const FORMS = new Map(
     'large chips': ['chips'],
     'mini chips': ['chips'],
     'with skin': [''],
-    'cherry tomatoes': [''],
     'large curd': [''],
     'small curd': [''],
     crumbs: ['crushed'],
     flakes: [''],
     miniature: ['miniature'],
-    elbow: [''],
-    'elbow shaped': [''],
-    spirals: [''],
     'shredded, not packed': ['grated'],
-    'cubes, with refuse': null,
+    arils: [''],
+    'unsifted, dipped': ['', 'dipped'],
+    'firmly packed': ['packed'],
+    'halves and whole': ['whole'],
+    'halves or slices': ['sliced'],
+    'pieces or slices': ['sliced'],
+    'sliced or chips': ['sliced'],
+    chunks: ['diced'],
+    '1" pieces': ['chopped'],
+    '1/2" pieces': ['chopped'],
+    'small pieces': ['chopped'],
+    '1" pieces, loosely packed': [''],
+    'crushed, sliced, or chunks': [''],
+    'solid or chunks': [''],
+    pulp: [''],
+    stirred: [''],
+    thawed: [''],
+    unthawed: [''],
+    undrained: [''],
+    'sections, with juice': ['segments'],
+    'of miniature': ['miniature'],
+    elbows: ['elbows'],
+    penne: ['penne'],
+    rotini: ['rotini'],
+    shells: ['shells'],
+    farfalle: ['farfalle'],
+    spaghetti: ['spaghetti'],
+    lasagne: ['lasagne'],
+    lasagna: ['lasagne'],
   }),
 );
 
@@ -105,15 +129,8 @@ const SIZES = new Map(
   }),
 );
 
-/** Pieces that are the thing itself. */
-const ITSELF = new Set(
-  `fruit whole item piece unit egg pepper potato tomato onion carrot apple pear banana date fig prune apricot peach
-  plum nectarine kiwi mango avocado mushroom radish turnip beet cucumber scallion shallot leek olive pickle gherkin
-  kernel nut almond berry raspberry strawberry grape cherry artichoke sprout tortilla bagel bun roll croissant muffin
-  cracker cookie wafer rusk marshmallow breast thigh drumstick leg wing filet steak chop sausage link oyster clam
-  shrimp scallop mussel anchovy caper tomatillo chayote okra pod cob parsnip rutabaga yam melon pita tangerine lemon
-  lime orange clementine quince persimmon plantain papaya pomegranate eggplant squash zucchini`.split(/\s+/),
-);
+/** Words for the thing itself, beside the words of its own name (`carrot` of a carrot). */
+const ITSELF = new Set('fruit whole item piece unit regular kernel nut bird berry each'.split(' '));
 
 /** Pieces that are a part. */
 const PARTS = new Set(
@@ -129,20 +146,21 @@ const one = (word) => {
   return word.endsWith('s') && !word.endsWith('ss') ? word.slice(0, -1) : word;
 };
 
-/** A weight by the piece, or undefined. */
-export function pieceOf(portion) {
+/** A weight by the piece, or undefined. `words` are the words of the food's own names. */
+export function pieceOf(portion, words) {
   let text = withoutBrackets(portion.portion).toLowerCase();
-  if (/nlea|refuse|from 1 lb|serving|yield from|cooked|package|can\b|jar|in shell|brand/.test(text)) return undefined;
+  text = text.replace(/,? (?:without (?:refuse|skin and seeds|skin)|with skin|bone(?: and skin)? removed)$/, '');
+  if (/nlea|refuse|from 1 lb|serving|yield from|cooked|package|can\b|jar|in shell|brand|miniature/.test(text)) return undefined;
   const juice = /^(?:lemon|lime|fruit|orange) yields$/.test(text);
   if (juice) return { piece: 'fruit', size: '', grams: portion.grams, amount: portion.amount };
   if (/yield/.test(text)) return undefined;
   let size = '';
-  const swapped = /^(\w+),? (extra small|small|medium|large|extra large|jumbo)$/.exec(text);
+  const swapped = /^(?!extra)(\w+),? (extra small|small|medium|large|extra large|jumbo)$/.exec(text);
   if (swapped) text = `${swapped[2]} ${swapped[1]}`;
   const sized = /^(extra small|extra large|small|medium|large|jumbo)\b[\s,]*(.*)$/.exec(text);
   if (sized) [, size, text] = [undefined, SIZES.get(sized[1]), sized[2]];
-  const word = one(text.replace(/,.*$/, '').replace(/^whole |\bwhole$/, '').trim());
-  if (word === '' || ITSELF.has(word)) return { piece: '', size, grams: portion.grams, amount: portion.amount };
-  if (PARTS.has(word)) return { piece: word === 'square' ? 'square' : word, size, grams: portion.grams, amount: portion.amount };
+  const word = one(text.replace(/,.*$| or .*$| (?:raw|dough)$/, '').replace(/^whole |\bwhole$/, '').trim());
+  if (word === '' || ITSELF.has(word) || (words.has(word) && !PARTS.has(word))) return { piece: '', size, grams: portion.grams, amount: portion.amount };
+  if (PARTS.has(word)) return { piece: word, size, grams: portion.grams, amount: portion.amount };
   return undefined;
 }

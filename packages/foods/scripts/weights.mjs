@@ -7,6 +7,9 @@ const PARTS_OF_CUP = { cup: '1', tbsp: '16', tsp: '48', ml: CUP_MILLILITRES };
 // Forms that are another thing than the food as it comes, when a name says no form.
 const NOT_AS_IT_COMES = new Set(['sifted', 'melted', 'whipped', 'puréed', 'mashed', 'ground', 'miniature']);
 
+// Ways of filling a cup. Who writes a cup of flour or of brown sugar may mean any of them.
+const FILLINGS = new Set(['loose', 'packed', 'spooned', 'dipped']);
+
 // A spoon of a food published beside a cup of it may be rounded so hard that it is of no use.
 const SPOON_RATIO = 1.5;
 
@@ -18,13 +21,21 @@ function published(food, portions, number, cups, lib) {
     if (!volume) continue;
     const { grams, amount, perCup } = volume.gramsPerCup;
     const value = lib.multiply(lib.divide(decimal(grams, lib), decimal(amount, lib)), lib.rational(perCup));
-    for (const form of volume.forms) found.push({ form, unit: volume.unit, value, source: `usda/${number}` });
+    // `as=penne`: the portions of a shared row that speak of this shape are the food as it comes.
+    const forms = food.asItComes ? volume.forms.flatMap((form) => (form === food.asItComes ? [''] : [])) : volume.forms;
+    for (const form of forms) found.push({ form, unit: volume.unit, value, source: `usda/${number}` });
   }
   for (const entry of cups.get(food.name) ?? []) found.push(entry);
-  for (const own of food.ownVolumes) {
+  const ownVolumes = [...food.ownVolumes];
+  if (found.length === 0 && ownVolumes.length === 0 && food.volumeIfUnpublished) {
+    // A customary density of a liquid is none for the leaves or the powder in the same section.
+    const { volumeIfUnpublished: own } = food;
+    if (own.unit !== 'ml' || food.roles.includes('liquid')) ownVolumes.push(own);
+  }
+  for (const own of ownVolumes) {
     for (const figure of new Set([own.low, own.high])) {
       const value = lib.multiply(decimal(figure, lib), decimal(PARTS_OF_CUP[own.unit], lib));
-      found.push({ form: own.form, unit: own.unit, value, source: 'practice' });
+      found.push({ form: own.form, unit: own.unit, value, source: own.source });
     }
   }
   return found;
@@ -32,9 +43,11 @@ function published(food, portions, number, cups, lib) {
 
 export const decimal = (text, lib) => lib.exact(String(text).replace(/^\./, '0.').replace(/\.$/, ''));
 
+const isCup = (entry) => entry.unit === 'cup' || entry.unit === 'fl oz' || entry.source === 'practice';
+
 /** Spoons are kept beside cups only when they agree roughly: a cup is the better measure. */
 function trustCups(entries, lib) {
-  const cups = entries.filter((entry) => entry.unit === 'cup' || entry.unit === 'fl oz' || entry.source === 'practice');
+  const cups = entries.filter(isCup);
   if (cups.length === 0) return entries;
   const values = cups.map((entry) => lib.toApproximateNumber(entry.value));
   const [low, high] = [Math.min(...values), Math.max(...values)];
@@ -68,28 +81,37 @@ function groupBy(entries, keyOf) {
   return groups;
 }
 
-function volumeText(entries, lib) {
-  const byForm = new Map([...groupBy(entries, (entry) => entry.form)].map(([form, list]) => [form, trustCups(list, lib)]));
-  if (!byForm.has('') && byForm.size > 0) {
-    const ordinary = [...byForm].filter(([form]) => !NOT_AS_IT_COMES.has(form)).flatMap(([, list]) => list);
-    const all = ordinary.length > 0 ? ordinary : [...byForm.values()].flat();
-    byForm.set('', trustCups(all, lib));
-  }
-  const forms = [...byForm].sort(([a], [b]) => (a < b ? -1 : 1));
-  return { text: forms.map(([form, list]) => `${form || '-'} ${spreadText(spread(list, lib), lib)}`).join(';'), forms };
+/** The weights of the food as it comes: what is published so, and the ways of filling the cup that nobody states. */
+function asItComes(byForm, isSpice) {
+  const filled = [...byForm].filter(([form]) => form === '' || FILLINGS.has(form)).flatMap(([, list]) => list);
+  const all = [...byForm.values()].flat();
+  if (filled.some(isCup) || (filled.length > 0 && !all.some(isCup))) return filled;
+  const ordinary = [...byForm].filter(([form]) => !NOT_AS_IT_COMES.has(form) || (isSpice && form === 'ground')).flatMap(([, list]) => list);
+  return ordinary.length > 0 ? ordinary : all;
+}
+
+function volumeText(entries, isSpice, lib) {
+  if (entries.length === 0) return '';
+  const byForm = groupBy(entries, (entry) => entry.form);
+  byForm.set('', asItComes(byForm, isSpice));
+  return [...byForm]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([form, list]) => `${form || '-'} ${spreadText(spread(trustCups(list, lib), lib), lib)}`)
+    .join(';');
 }
 
 function pieces(food, portions, number, lib) {
   const found = [];
+  const words = new Set([food.name, ...food.synonyms].flatMap((name) => lib.tidyName(name).split(' ')).map(lib.singular));
   for (const portion of portions) {
-    const piece = pieceOf(portion);
+    const piece = pieceOf(portion, words);
     if (!piece) continue;
     const value = lib.divide(decimal(piece.grams, lib), decimal(piece.amount, lib));
     found.push({ piece: piece.piece, size: piece.size, basis: 'edible', value, source: `usda/${number}` });
   }
   for (const own of food.ownPieces) {
     for (const grams of new Set([own.low, own.high])) {
-      found.push({ ...own, value: decimal(grams, lib), source: 'practice' });
+      found.push({ ...own, value: decimal(grams, lib) });
     }
   }
   return found;
@@ -97,25 +119,38 @@ function pieces(food, portions, number, lib) {
 
 const ORDINARY_SIZES = ['small', 'medium', 'large'];
 
-/** A piece whose size is not said lies between the smallest and the largest of the ordinary sizes; its usual size is medium. */
-function addUnsized(groups, lib) {
-  for (const basis of ['edible', 'as-bought']) {
-    const names = new Set([...groups.keys()].filter((key) => key.endsWith(`|${basis}`)).map((key) => key.split('|')[0]));
-    for (const piece of names) {
-      if (groups.has(`${piece}||${basis}`)) continue;
-      const of = (size) => groups.get(`${piece}|${size}|${basis}`) ?? [];
-      const sized = ORDINARY_SIZES.flatMap(of);
-      if (sized.length === 0) continue;
-      const whole = spread(sized, lib);
-      const usual = of('medium').length > 0 ? spread(of('medium'), lib).usual : whole.usual;
-      groups.set(`${piece}||${basis}`, { ready: { ...whole, usual } });
-    }
+/**
+ * A piece whose size is not said lies between the smallest and the largest of the ordinary sizes and of what is published
+ * without a size. Its usual weight is that published without a size, else that of the usual size: medium, if no other.
+ */
+function addUnsized(groups, usualSize, lib) {
+  const pieces = new Set([...groups.keys()].map((key) => key.replace(/\|.*\|/, '|')));
+  for (const [piece, basis] of [...pieces].map((key) => key.split('|'))) {
+    const of = (size) => groups.get(`${piece}|${size}|${basis}`) ?? [];
+    const all = ['', ...ORDINARY_SIZES].flatMap(of);
+    if (all.length === 0) continue;
+    const whole = spread(all, lib);
+    const preferred = [of(usualSize ?? ''), of('medium')].find((list) => list.length > 0);
+    groups.set(`${piece}||${basis}`, { ready: { ...whole, usual: preferred ? spread(preferred, lib).usual : whole.usual } });
   }
 }
 
-function pieceText(entries, lib) {
+/** What a bare count of a food counts, when no weight of the thing itself is published. */
+const COUNTED_AS = ['head', 'bulb', 'fillet', 'rasher'];
+
+function addItself(groups) {
+  if ([...groups.keys()].some((key) => key.startsWith('|'))) return;
+  const part = COUNTED_AS.find((name) => groups.has(`${name}||edible`));
+  if (!part) return;
+  for (const [key, list] of [...groups]) {
+    if (key.startsWith(`${part}|`)) groups.set(key.slice(part.length), list);
+  }
+}
+
+function pieceText(entries, usualSize, lib) {
   const groups = groupBy(entries, (entry) => `${entry.piece}|${entry.size}|${entry.basis}`);
-  addUnsized(groups, lib);
+  addUnsized(groups, usualSize, lib);
+  addItself(groups);
   return [...groups]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([key, list]) => {
@@ -131,5 +166,5 @@ export function measureWeights(food, portions, number, cups, lib) {
   const volumeEntries = published(food, portions, number, cups, lib);
   const pieceEntries = pieces(food, portions, number, lib);
   const sources = new Set([...volumeEntries, ...pieceEntries].map((entry) => entry.source));
-  return { volumes: volumeText(volumeEntries, lib).text, pieces: pieceText(pieceEntries, lib), sources };
+  return { volumes: volumeText(volumeEntries, food.roles.includes('spice'), lib), pieces: pieceText(pieceEntries, food.usualSize, lib), sources };
 }

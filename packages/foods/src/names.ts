@@ -41,18 +41,18 @@ export function singular(word: string): string {
 }
 
 // Nearly every name is written in these characters, which need no Unicode work.
-const PLAIN = /^[a-z]+(?: [a-z]+)*$/;
+const PLAIN = /^[a-z ]*$/;
+const ASCII = /^[ -~]*$/;
+const MARKS = /['’‘ʼ`]/g;
+const GAPS = /[-‐‑‒–—\s]+/g;
+
+const withoutThe = (name: string): string => (name.startsWith('the ') ? name.slice(4) : name);
 
 /** Lower case, NFC, one space between words, no leading `the`, no apostrophes; plurals are left alone. */
 export function tidyName(name: string): string {
-  if (PLAIN.test(name)) return name.startsWith('the ') ? name.slice(4) : name;
-  const plain = name
-    .normalize('NFC')
-    .toLowerCase()
-    .replace(/[’‘ʼ'`]/g, '')
-    .replace(/[-‐‑‒–—\s\u00a0]+/g, ' ')
-    .trim();
-  return plain.startsWith('the ') ? plain.slice(4) : plain;
+  if (PLAIN.test(name) && !name.includes('  ')) return withoutThe(name.trim());
+  const composed = ASCII.test(name) ? name : name.normalize('NFC');
+  return withoutThe(composed.toLowerCase().replace(MARKS, '').replace(GAPS, ' ').trim());
 }
 
 /** Folds the plural of the last word, and of the last word before `of` (`legs of lamb`). */
@@ -76,7 +76,10 @@ export const withoutAccents = (text: string): string =>
     .normalize('NFC');
 
 /** `Whole rye flour` → `whole-rye-flour`: the identifier of a food of the table. */
-export const kebab = (name: string): string =>
-  withoutAccents(tidyName(name))
+export function kebab(name: string): string {
+  const tidy = tidyName(name);
+  if (PLAIN.test(tidy)) return tidy.replaceAll(' ', '-');
+  return withoutAccents(tidy)
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '');
+}
