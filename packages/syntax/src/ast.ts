@@ -12,6 +12,8 @@ import type { CupSystem, Rational, UnitId } from '@quern/quantity';
  */
 export interface Numeral extends Rational {
   readonly fraction?: true;
+  /** Digits after the point, when there are more than the value needs (`1.50`). */
+  readonly decimals?: number;
 }
 
 /** One number or a range; a single number has `low` and `high` the same value. */
@@ -136,8 +138,8 @@ export interface Time {
 /** `24 C`, `150-160 C`, `-18 C`. As written; the scale is kept. */
 export interface Temperature {
   readonly span: Span;
-  readonly low: Rational;
-  readonly high: Rational;
+  readonly low: Numeral;
+  readonly high: Numeral;
   readonly scale: 'C' | 'F';
 }
 
@@ -156,7 +158,7 @@ export interface UntilClause {
   readonly kind: 'until';
   readonly span: Span;
   readonly temperature?: Temperature;
-  readonly acidity?: { readonly span: Span; readonly value: Rational; readonly below: boolean };
+  readonly acidity?: { readonly span: Span; readonly value: Numeral; readonly below: boolean };
 }
 
 /** `using hob`, `using 1 shelf, mixer`. */
@@ -172,7 +174,11 @@ export interface Thing {
   readonly count: Numeral;
   /** Singular, lower case. */
   readonly name: string;
-  readonly shelves?: Rational;
+  /** The name as written, when that is not the singular in lower case. */
+  readonly written?: string;
+  /** There when no number was written. */
+  readonly bare?: true;
+  readonly shelves?: Numeral;
 }
 
 export type Clause = AtClause | UntilClause | UsingClause;
@@ -364,7 +370,7 @@ export interface PerFact extends LineBase {
   readonly values: readonly {
     readonly span: Span;
     readonly nutrient: string;
-    readonly value: Rational;
+    readonly value: Numeral;
     readonly unit: string;
   }[];
 }

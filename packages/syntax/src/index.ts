@@ -6,3 +6,5 @@ export { cutLines, hasByteOrderMark, usualEnding, type CutLine } from './lines.j
 export { MOST_CHARACTERS, parseLine } from './parse-line.js';
 export { LineCache, parseDocument } from './document.js';
 export { outline } from './structure.js';
+export { printAmount, printClock, printLine, printNumeral, printRange, printTemperature, printTime } from './print.js';
+export { tidy, type Tidied } from './format.js';

@@ -88,7 +88,9 @@ function decimal(token: IToken, span: Span): Figure {
     throw thousand(before, after, span);
   if (before.length > MOST_BEFORE_POINT || after.length > MOST_AFTER_POINT) throw tooLong(text, span);
   const value = rational(BigInt(before + after), 10n ** BigInt(after.length));
-  return { span, value, decimals: after.length, text };
+  // Zeros at the end say how finely something was measured: the printer writes them again.
+  const exact = after.endsWith('0') ? { ...value, decimals: after.length } : value;
+  return { span, value: exact, decimals: after.length, text };
 }
 
 function thousand(before: string, after: string, span: Span): Fault {

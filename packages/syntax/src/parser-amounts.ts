@@ -409,6 +409,7 @@ export abstract class AmountParser extends EmbeddedActionsParser {
 
   readonly open = this.RULE('open', (about: IToken | undefined): Amount => {
     const token = this.OR([{ ALT: () => this.CONSUME(t.Enough) }, { ALT: () => this.CONSUME(t.ALittle) }]);
+    this.OPTION(() => this.CONSUME(t.Of));
     return this.ACTION(() => {
       const word = token.tokenType === t.Enough ? 'enough' : 'a little';
       return { kind: 'open', ...this.aboutSpan(about, this.span(token)), word };

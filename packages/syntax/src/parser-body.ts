@@ -18,6 +18,7 @@ import type {
   Measure,
   MoreLine,
   Name,
+  Numeral,
   OutLine,
   Percent,
   Prose,
@@ -272,10 +273,13 @@ export abstract class BodyParser extends AmountParser {
       const span = cover(start, last === undefined ? name.span : this.span(last));
       if (last !== undefined && singular(last.image.toLowerCase()) !== 'shelf')
         throw new Fault('L24', this.span(last), { found: last.image, way: 'write “of 2 shelves”' });
+      const one = singular(name.text.toLowerCase());
       return {
         span,
         count: count?.value ?? rational(1),
-        name: singular(name.text.toLowerCase()),
+        name: one,
+        ...(one !== name.text && { written: name.text }),
+        ...(count === undefined && { bare: true as const }),
         ...(shelves && { shelves: shelves.value }),
       };
     });
@@ -637,9 +641,8 @@ function bounds(
   minus: boolean,
   minusHigh: boolean,
   span: Span,
-): { low: Rational; high: Rational } {
-  const signed = (figure: Figure, negative: boolean): Rational =>
-    negative ? { n: -figure.value.n, d: figure.value.d } : { n: figure.value.n, d: figure.value.d };
+): { low: Numeral; high: Numeral } {
+  const signed = ({ value }: Figure, negative: boolean): Numeral => (negative ? { ...value, n: -value.n } : value);
   const bottom = signed(low, minus);
   if (high === undefined) return { low: bottom, high: bottom };
   const top = signed(high, minusHigh || minus);

@@ -73,7 +73,21 @@ export function outline(document: Document): Outline {
   return new OutlineBuilder(document.path).build(document.lines);
 }
 
+/**
+ * How far the formatter indents each line: body lines and the facts of a make, food, culture, kitchen, variant and
+ * course by two. Undefined for lines that it leaves as they are, because they belong nowhere.
+ */
+export function indents(document: Document): readonly (number | undefined)[] {
+  const builder = new OutlineBuilder(document.path);
+  builder.build(document.lines);
+  return builder.indents;
+}
+
+/** The blocks whose lines are indented. */
+const INDENTED: ReadonlySet<string> = new Set(['make', 'food', 'culture', 'kitchen', 'variant', 'course']);
+
 class OutlineBuilder {
+  readonly indents: (number | undefined)[] = [];
   readonly #path: string;
   readonly #diagnostics: Diagnostic[] = [];
   readonly #head: Typed<FactLine>[] = [];
@@ -129,8 +143,14 @@ class OutlineBuilder {
     else if (content.kind === 'bad') this.#takeBad({ line, content });
     else if (isBody(content)) this.#takeBody(line, content);
     else this.#takeFact({ line, content });
+    this.indents[line.number] ??= content.kind === 'block' ? 0 : this.#indentHere();
     this.#above = content;
     this.#afterBlank = false;
+  }
+
+  #indentHere(): number | undefined {
+    if (this.#where === 'nowhere') return undefined;
+    return INDENTED.has(this.#where) ? 2 : 0;
   }
 
   // ---- block lines -------------------------------------------------------------------------------------------------
@@ -238,6 +258,7 @@ class OutlineBuilder {
       return this.#takeCourseLine({ line, content });
     }
     const make = this.#where === 'recipe' ? this.#implicitMake() : this.#where === 'make' ? this.#make : undefined;
+    if (this.#where === 'recipe') this.indents[line.number] = 2;
     if (make === undefined)
       return this.#misplaced(line, wordOf(content), content.kind === 'in' ? ['make', 'course'] : ['make']);
     this.#takeItem(make, line, content);
@@ -343,11 +364,15 @@ class OutlineBuilder {
     const making = where === 'make' || (where === 'recipe' && (this.#recipe?.implicit?.items.length ?? 0) > 0);
     if (making && REMARKS.has(word)) {
       const make = where === 'make' ? this.#make : this.#recipe?.implicit;
+      this.indents[fact.line.number] = 2;
       make?.items.push({ kind: 'remark', main: fact as Typed<TextFact> });
       return [];
     }
     if (word === 'baked' && this.#recipe !== undefined && stands.includes(where)) return this.#recipe.facts;
-    if (where === 'recipe' && stands.includes('make') && !stands.includes('recipe')) return this.#implicitMake().facts;
+    if (where === 'recipe' && stands.includes('make') && !stands.includes('recipe')) {
+      this.indents[fact.line.number] = 2;
+      return this.#implicitMake().facts;
+    }
     if (where === 'course') return stands.includes('menu') ? this.#menu?.facts : undefined;
     if (!stands.includes(where)) return undefined;
     switch (where) {
