@@ -230,11 +230,11 @@ describe('anybody can use it', () => {
     const tree = await page.locator('main').ariaSnapshot();
     expect(tree).toContain('article "Pennymoss Black Tin Loaf"');
     expect(tree).toContain('textbox "Loaves"');
-    expect(tree).toMatch(/region "leaven"/);
+    expect(tree).toMatch(/heading "leaven" \[level=2\]/);
     expect(tree).toMatch(/table "Ingredients: leaven"/);
     expect(tree).toMatch(/columnheader "Metric"/);
     expect(tree).toMatch(/rowheader "whole rye flour"/);
-    expect(tree).toMatch(/region "Take care"/);
+    expect(tree).toMatch(/heading "Take care" \[level=2\]/);
     await context.close();
   });
 });

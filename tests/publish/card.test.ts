@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { toHtml as hastToHtml } from 'hast-util-to-html';
 import { fromHtml } from 'hast-util-from-html';
@@ -17,7 +18,11 @@ import {
   cardTree,
   toHtml,
 } from '@quern/publish';
-import { bundleCardPage, cardScriptModule } from '../../packages/publish/scripts/bundle-card-page.mjs';
+import {
+  bundlePageScript,
+  pageScriptModule,
+  pageScripts,
+} from '../../packages/publish/scripts/bundle-page-scripts.mjs';
 import { hebrewLoaf, HOSTILE, hostileCard, plainCordial, tinLoaf } from './cards.js';
 
 function elements(node: Root | RootContent): Element[] {
@@ -45,11 +50,14 @@ describe('the page', () => {
     expect(cardScriptHash).toBe(`sha256-${hash}`);
   });
 
-  test('carries the compiled core as it stands in the sources today', async () => {
-    const script = await bundleCardPage();
-    // If this fails, run: node packages/publish/scripts/bundle-card-page.mjs
-    expect(cardScript === script, 'the script of the card is older than its sources').toBe(true);
-    expect(cardScriptModule(script)).toContain(cardScriptHash);
+  test.each(pageScripts)('$name is the bundle of its sources as they stand today', async (entry) => {
+    const module = pageScriptModule(entry, await bundlePageScript(entry));
+    const written = readFileSync(
+      new URL(`../../packages/publish/src/generated/${entry.module}`, import.meta.url),
+      'utf8',
+    );
+    // If this fails, run: node packages/publish/scripts/bundle-page-scripts.mjs
+    expect(written === module, `${entry.module} is older than its sources`).toBe(true);
   });
 
   test('is under 60 kB with its script, packed as a server sends it', () => {

@@ -3,7 +3,7 @@
  * a button turns the column of measures to the other. All arithmetic and all rounding is the compiler's own; nothing is
  * sent, stored or remembered. Without this script the card stands as it was printed.
  *
- * Bundled by bundle-card-page.mjs into src/generated/card-script.ts.
+ * Bundled by bundle-page-scripts.mjs into src/generated/card-script.ts.
  */
 import { compare, decimalMark, divide, equal, exact, ONE, PLAIN, rational, type Rational } from '@quern/quantity';
 import { showScaled, type BothMeasures, type ScalableAmount } from '@quern/views';

@@ -11,3 +11,5 @@ export {
 } from './html/tree.js';
 export * from './card/index.js';
 export { cardJsonLd, type Json, type JsonLdOptions } from './json-ld/json-ld.js';
+export * from './feed/index.js';
+export * from './site/index.js';

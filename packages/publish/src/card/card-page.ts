@@ -1,10 +1,11 @@
 import type { CardData } from '@quern/views';
 import { jsonInScript } from '../escape.js';
 import { cardScript, cardScriptHash } from '../generated/card-script.js';
-import { element, toHtml, type Child } from '../html/tree.js';
+import { element, toHtml, type Child, type ElementNode } from '../html/tree.js';
 import { cardJsonLd } from '../json-ld/json-ld.js';
 import { cardStyle } from './card-style.js';
 import { cardTree, type CardOptions } from './card-tree.js';
+import { siteStyle } from '../site/site-style.js';
 import { isRightToLeft } from './setting.js';
 
 export interface CardPageOptions extends CardOptions {
@@ -12,6 +13,8 @@ export interface CardPageOptions extends CardOptions {
   readonly address?: string;
   /** Style sheet text that follows the card's own: a theme. */
   readonly theme?: string;
+  /** What stands above the card: the way back to an index. */
+  readonly before?: readonly ElementNode[];
 }
 
 /**
@@ -36,6 +39,7 @@ export function htmlPage(page: {
   readonly language: string;
   readonly description?: string | undefined;
   readonly style: string;
+  readonly theme?: string | undefined;
   readonly scriptHashes: readonly string[];
   readonly head?: readonly Child[];
   readonly body: readonly Child[];
@@ -49,7 +53,7 @@ export function htmlPage(page: {
     element('meta', { name: 'referrer', content: 'no-referrer' }),
     element('title', {}, page.title),
     page.description !== undefined && element('meta', { name: 'description', content: page.description }),
-    element('style', {}, page.style),
+    element('style', {}, page.theme === undefined ? page.style : `${page.style}\n${themeText(page.theme)}`),
     page.head,
   );
   const direction = isRightToLeft(page.language) ? 'rtl' : 'ltr';
@@ -75,10 +79,12 @@ export function cardHtml(card: CardData, options: CardPageOptions = {}): string 
     title: card.variant === undefined ? card.title : `${card.title} (${card.variant})`,
     language: card.language,
     description: card.introduction[0],
-    style: [pageStyle, cardStyle, themeText(options.theme ?? '')].filter((part) => part !== '').join('\n'),
+    style: [pageStyle, cardStyle, ...(options.before ? [siteStyle] : [])].join('\n'),
+    theme: options.theme,
     scriptHashes: scalable ? [cardScriptHash] : [],
     head: [rawScript('application/ld+json', jsonInScript(cardJsonLd(card, address)))],
     body: [
+      options.before,
       element('main', {}, cardTree(card, { headingLevel: 1, ...options })),
       scalable && rawScript(undefined, cardScript),
     ],

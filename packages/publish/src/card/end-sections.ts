@@ -24,11 +24,10 @@ export function endSections(card: CardData, setting: Setting): Child {
 
 function section(name: string, className: string, content: readonly Child[], setting: Setting): Child {
   if (content.length === 0) return undefined;
-  const id = `${setting.prefix}-${className.slice('quern-'.length)}`;
   return element(
     'section',
-    { className: [className], ariaLabelledBy: id },
-    element(headingTag(setting, 1), { id }, label(setting, name)),
+    { className: [className] },
+    element(headingTag(setting, 1), {}, label(setting, name)),
     ...content,
   );
 }

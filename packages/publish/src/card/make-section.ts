@@ -14,15 +14,13 @@ import { typesetFigure } from './typeset.js';
 
 /** A make: its ingredients in both measures, and its steps with the clock beside them. */
 export function makeSection(make: CardMake, card: CardData, setting: Setting): ElementNode {
-  const id = `${setting.prefix}-${make.id}`;
-  const named = make.implicit ? { ariaLabel: setting.words.method } : { ariaLabelledBy: id };
   return element(
     'section',
-    { className: ['quern-make'], ...named },
+    { className: ['quern-make'] },
     !make.implicit &&
       element(
         headingTag(setting, 1),
-        { id, className: ['quern-make-name'], dir: 'auto' },
+        { className: ['quern-make-name'], dir: 'auto' },
         make.name,
         make.weight && [' ', element('span', { className: ['quern-quiet'] }, amountIn(make.weight, setting))],
       ),

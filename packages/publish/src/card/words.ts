@@ -20,7 +20,6 @@ export interface CardWords {
   /** On the button of a narrow page: what a tap shows. */
   readonly showMetric: string;
   readonly showUs: string;
-  readonly method: string;
   readonly optional: string;
   readonly or: string;
   readonly every: string;
@@ -81,7 +80,6 @@ export const englishWords: CardWords = {
   us: 'US',
   showMetric: 'Show metric',
   showUs: 'Show US',
-  method: 'Method',
   optional: 'optional',
   or: 'or',
   every: 'every',

@@ -1,0 +1,1 @@
+export { atomFeed, siteMap, type FeedEntry, type FeedOptions } from './feed.js';

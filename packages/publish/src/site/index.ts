@@ -1,0 +1,1 @@
+export { site, sitePages, type SiteCard, type SiteFile, type SiteOptions, type SitePage } from './site.js';
