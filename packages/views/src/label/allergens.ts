@@ -60,12 +60,21 @@ export interface KitchenTraces {
 export function foodUses(formula: Formula): FoodUse[] {
   const uses: FoodUse[] = [];
   for (const { formula: one, makes } of waysToDish(formula)) {
-    for (const index of makes) {
-      for (const item of one.makes[index]?.items ?? [])
-        if (item.kind === 'in') pushUses(uses, one, item, item.optional ? 'optional' : 'in');
+    for (const make of one.makes) {
+      const how = makes.get(make.index);
+      if (how === undefined) continue;
+      for (const item of make.items) if (item.kind === 'in') pushUses(uses, one, item, further(how, item));
     }
   }
   return uses;
+}
+
+type How = FoodUse['how'];
+const SURE: readonly How[] = ['in', 'optional', 'or'];
+
+/** How sure it is that a line's food gets into the dish, when its make does so surely. */
+function further(how: How, item: InItem): How {
+  return how === 'in' && item.optional ? 'optional' : how;
 }
 
 function pushUses(uses: FoodUse[], formula: Formula, item: InItem, how: FoodUse['how']): void {
@@ -94,26 +103,35 @@ function isMade(formula: Formula, name: string): boolean {
   return product !== undefined && (product.makeIndex >= 0 || product.formula !== undefined);
 }
 
-/** The makes that lead to the dish, by formula: the last make and every make whose product is drawn on the way. */
-export function waysToDish(formula: Formula): { readonly formula: Formula; readonly makes: ReadonlySet<number> }[] {
-  const found = new Map<string, { readonly formula: Formula; readonly makes: Set<number> }>();
-  const visit = (one: Formula, index: number): void => {
-    const known = found.get(one.id) ?? { formula: one, makes: new Set<number>() };
+/** The makes of one recipe that lead to the dish, and how surely: one that an optional line draws may be left out. */
+export interface Way {
+  readonly formula: Formula;
+  readonly makes: ReadonlyMap<number, How>;
+}
+
+/** Every make on the way to the dish: the last make and every make whose product is drawn, in other files too. */
+export function waysToDish(formula: Formula): Way[] {
+  const found = new Map<string, { readonly formula: Formula; readonly makes: Map<number, How> }>();
+  const visit = (one: Formula, index: number, how: How): void => {
+    const known = found.get(one.id) ?? { formula: one, makes: new Map<number, How>() };
     found.set(one.id, known);
-    if (index < 0 || known.makes.has(index)) return;
-    known.makes.add(index);
+    const before = known.makes.get(index);
+    if (index < 0 || (before !== undefined && SURE.indexOf(before) <= SURE.indexOf(how))) return;
+    known.makes.set(index, how);
     for (const item of one.makes[index]?.items ?? []) {
-      if (item.kind === 'in') for (const each of [item, ...item.alternatives]) visitSource(one, each);
+      if (item.kind !== 'in') continue;
+      visitSource(one, item, further(how, item));
+      for (const other of item.alternatives) visitSource(one, other, 'or');
     }
   };
-  const visitSource = (one: Formula, item: InItem): void => {
+  const visitSource = (one: Formula, item: InItem, how: How): void => {
     if (item.source.kind !== 'product') return;
     const product = one.products.get(item.source.product);
     if (!product) return;
-    if (product.formula) for (const index of makesOfUsed(product, product.formula)) visit(product.formula, index);
-    else visit(one, product.makeIndex);
+    if (product.formula) for (const index of makesOfUsed(product, product.formula)) visit(product.formula, index, how);
+    else visit(one, product.makeIndex, how);
   };
-  visit(formula, formula.makes.length - 1);
+  visit(formula, formula.makes.length - 1, 'in');
   return [...found.values()];
 }
 
@@ -161,18 +179,20 @@ export function allergensOf(
     }
   }
   const named = new Set(contains.list().map((one) => one.name));
+  const order = (one: AllergenMention): number => classes.findIndex((each) => each.name === one.class);
+  const inOrder = (list: AllergenMention[]): AllergenMention[] => list.sort((a, b) => order(a) - order(b));
   return {
     market,
     source: allergenTables[market].source,
-    contains: contains.list(),
+    contains: inOrder(contains.list()),
     // What is certain need not be said again as possible.
-    mayContain: may.list().filter((one) => !named.has(one.name)),
+    mayContain: inOrder(may.list().filter((one) => !named.has(one.name))),
     cannotSay: [...cannotSay].map(([name, places]) => ({ name, places })),
     notes: [...notes],
   };
 }
 
-/** Mentions by printed name, in the order of first use. */
+/** Mentions by printed name. */
 class Mentions {
   readonly #byName = new Map<string, AllergenMention & { because: AllergenReason[] }>();
 

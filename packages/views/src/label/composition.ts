@@ -1,6 +1,7 @@
-import { linePlace, type Food, type Formula, type Part } from '@quern/compiler';
+import { linePlace, type Food, type Formula, type InItem, type Part } from '@quern/compiler';
 import { add, divide, isZero, multiply, ONE, ZERO, type Rational } from '@quern/quantity';
 import type { Place } from '@quern/text';
+import { waysToDish } from './allergens.js';
 import { addRanges, NOTHING, point, rangeOf, subtractRanges, type Range } from './range.js';
 
 /** One food that stands in the finished dish, from all the lines that put it there. */
@@ -17,11 +18,21 @@ export interface Component {
   readonly lines: readonly Place[];
 }
 
+/** A food without a known weight. */
+export interface Unweighed {
+  readonly name: string;
+  readonly food?: Food;
+  /** `a little`, `enough`: the ledger counts it as nothing, and the finished weight is known all the same. */
+  readonly open: boolean;
+}
+
 /** What stands in the finished dish: all that nutrition is worked out from. */
 export interface Composition {
   readonly components: readonly Component[];
-  /** Why the weights are not whole: things without a known weight. Then a figure per 100 g is not known. */
-  readonly withoutWeight: readonly string[];
+  /** What went in without a known weight; its figures are missing from every sum. */
+  readonly unweighed: readonly Unweighed[];
+  /** A bad line or an impossible one stands on the way: no figure is known. */
+  readonly withheld: boolean;
   /** Whether a drained liquid takes part, whose make-up is an estimate. */
   readonly estimate: boolean;
 }
@@ -63,21 +74,50 @@ function sumsByFood(parts: readonly Part[]): Map<string, Sums> {
   return sums;
 }
 
-/** The pot of the dish: that of the last make. */
-export function dishPot(formula: Formula): { readonly parts: readonly Part[]; readonly unknown: readonly string[] } {
-  const pot = formula.makes.at(-1)?.pot;
-  return { parts: pot?.parts ?? [], unknown: [...new Set(pot?.unknown.map((one) => one.name) ?? [])] };
+const dishParts = (formula: Formula): readonly Part[] => formula.makes.at(-1)?.pot.parts ?? [];
+
+/** Foods put in without a known weight, in the makes that surely lead to the dish. */
+function unweighedIn(formula: Formula): Unweighed[] {
+  const found = new Map<string, Unweighed>();
+  for (const item of surelyIn(formula)) {
+    const { grams } = item.weighed;
+    const open = item.content.amount.kind === 'open';
+    if (grams && !(open && isZero(grams))) continue;
+    const { source } = item;
+    if (source.kind === 'product' || (grams === undefined && item.content.amount.kind === 'percent')) continue;
+    const name = item.content.name.text;
+    const food = source.kind === 'food' ? source.food.food : undefined;
+    found.set(name, { name, ...(food && { food }), open });
+  }
+  return [...found.values()];
+}
+
+function surelyIn(formula: Formula): InItem[] {
+  return waysToDish(formula).flatMap(({ formula: one, makes }) =>
+    one.makes
+      .filter((make) => makes.get(make.index) === 'in')
+      .flatMap((make) => make.items.filter((item): item is InItem => item.kind === 'in' && !item.optional)),
+  );
+}
+
+/** Whether something other than a missing weight makes a pot on the way unknown. */
+function isWithheld(formula: Formula, unweighed: readonly Unweighed[]): boolean {
+  if (formula.dishGrams !== undefined) return false;
+  const unknown = waysToDish(formula).flatMap(({ formula: one, makes }) =>
+    one.makes.filter((make) => makes.has(make.index)).flatMap((make) => make.pot.unknown),
+  );
+  return unknown.some(({ why }) => why === 'bad-line') || unweighed.every(({ open }) => open);
 }
 
 /** The composition of a compiled recipe. Ends of ranges come from the ledger run at its low and its high ends. */
 export function compositionOf(formula: Formula): Composition {
   const { low, high } = formula.bounds();
-  const { parts, unknown } = dishPot(formula);
-  const lows = sumsByFood(dishPot(low).parts);
-  const highs = sumsByFood(dishPot(high).parts);
+  const parts = dishParts(formula);
+  const lows = sumsByFood(dishParts(low));
+  const highs = sumsByFood(dishParts(high));
   const usual = sumsByFood(parts);
   const seen = new Map<string, Part[]>();
-  for (const part of [...parts, ...dishPot(low).parts, ...dishPot(high).parts]) {
+  for (const part of [...parts, ...dishParts(low), ...dishParts(high)]) {
     const list = seen.get(part.food.key);
     if (list) list.push(part);
     else seen.set(part.food.key, [part]);
@@ -99,7 +139,8 @@ export function compositionOf(formula: Formula): Composition {
       lines: uniquePlaces(list.map((part) => linePlace(part.origin))),
     });
   }
-  return { components, withoutWeight: unknown, estimate: hasEstimate(formula) };
+  const unweighed = unweighedIn(formula);
+  return { components, unweighed, withheld: isWithheld(formula, unweighed), estimate: hasEstimate(formula) };
 }
 
 /** What left of each gram put in; an end at which nothing stands says nothing. */

@@ -40,6 +40,8 @@ export interface DeclarationRow {
   readonly values: readonly Printed[];
   /** Share of a day's amount, for the columns that have one. */
   readonly percents: readonly (Printed | undefined)[];
+  /** Foods without a figure that could change what is printed in some column. */
+  readonly missing: readonly string[];
 }
 
 /** The nutrition statement of one market, ready to be laid out; nothing in it is left to compute. */
@@ -275,12 +277,16 @@ export function declarationOf(nutrition: Nutrition, market: Market, portions: re
     const rule = plan.rounding[one.nutrient];
     if (!rule) continue;
     const figures = columns.map((column) => column.figure(one.nutrient));
+    const values = figures.map((figure) => printFigure(rule, figure));
     rows.push({
       nutrient: one.nutrient,
       name: one.name,
       level: one.level,
-      values: figures.map((figure) => printFigure(rule, figure)),
+      values,
       percents: columns.map((column, index) => (column.percents ? percentOf(one, figures[index]) : undefined)),
+      missing: [
+        ...new Set(figures.flatMap((figure, index) => (values[index]?.atLeast ? (figure?.missing ?? []) : []))),
+      ],
     });
   }
   return {

@@ -34,7 +34,7 @@ export function emphasise(name: string, allergens: readonly string[]): Segment[]
     const isLoud = loud.has(stem(piece));
     push(isLoud ? piece.toUpperCase() : piece, isLoud);
   }
-  for (const [index, one] of added.entries()) {
+  for (const [index, one] of [...new Set(added)].entries()) {
     push(index === 0 ? ' (' : ', ', false);
     push(one.toUpperCase(), true);
   }

@@ -78,8 +78,9 @@ const explained: Readonly<Record<'general' | 'annex', readonly LabelNutrient[]>>
 /** Every figure of a market's declaration, traced to the foods that give it. */
 export function explain(composition: Composition, nutrition: Nutrition, market: Market): Explanation[] {
   const nutrients = market === 'us' || market === 'ca' ? explained.general : explained.annex;
-  return nutrients.map((nutrient) => {
+  return nutrients.flatMap((nutrient) => {
     const figure = nutrition.total(nutrient);
+    if (!figure) return [];
     return {
       nutrient,
       unit: UNITS[nutrient] ?? 'g',

@@ -122,7 +122,8 @@ export function statementOf(input: StatementInput, market: Market, day?: string)
   ranked.sort((a, b) => compare(b.grams, a.grams));
   const whole = quidWhole(input, sum(weighed.map(({ grams }) => grams)));
   const write = writer(market, day, input.stressed, whole);
-  if (whole && input.stressed.length > 0) {
+  const items = ranked.map(({ entry, grams }) => write(entry, grams));
+  if (items.some(({ quantity }) => quantity !== undefined)) {
     notes.push(
       input.moistureLost
         ? 'Percentages: weight that went in, on the finished weight, as moisture was lost (Regulation (EU) No 1169/2011, Annex VIII).'
@@ -132,7 +133,7 @@ export function statementOf(input: StatementInput, market: Market, day?: string)
   if (unweighed.length > 0) notes.push('The weight of some ingredients is not written; they close the list.');
   return {
     market,
-    items: ranked.map(({ entry, grams }) => write(entry, grams)),
+    items,
     unweighed: unweighed.map((entry) => write(entry, undefined)),
     takenOut: input.takenOut.map((entry) => write(entry, undefined)),
     notes: [...notes, allergenTables[market].opening].filter((note) => note !== 'Contains:'),

@@ -64,12 +64,17 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
     ...(options.day !== undefined && { day: options.day }),
     kitchens,
   });
-  const statement = statementOf(statementInputOf(formula, uses, options.pictured ?? []), options.market, options.day);
+  const statement = statementOf(
+    statementInputOf(formula, composition, uses, options.pictured ?? []),
+    options.market,
+    options.day,
+  );
   const promises = promisesOf(formula.facts, linePlace(formula.ref)).map((one) => judge(one, uses, kitchens));
   const facts = cautionFactsOf(formula, roomOf(options.kitchens ?? []));
   const cautions = cautionsOf(facts);
   const portions = portionsFor(formula, options.per);
-  const alerts = alertsOf(formula, uses);
+  const declaration = declarationOf(nutrition, options.market, portions);
+  const alerts = alertsOf(formula, composition, uses);
   const value: Label = {
     title: formula.title,
     variant: formula.variant,
@@ -78,13 +83,13 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
     complete: alerts.length === 0,
     weight: weightText(nutrition),
     portions: portions.map(({ name, count }) => ({ name, count: significant(count, 4) })),
-    declaration: declarationOf(nutrition, options.market, portions),
+    declaration,
     statement,
     allergens,
     promises,
     cautions,
     guidance: GUIDANCE,
-    notes: notesOf(composition, nutrition, portions, options),
+    notes: notesOf(composition, declaration, portions, options),
     explanations: explain(composition, nutrition, options.market),
     tag: tagOf(formula, statement, allergens, tagCautions(cautions)),
   };
@@ -131,7 +136,7 @@ const FOR_THE_TAG = new Set([
 const tagCautions = (cautions: readonly Caution[]): string[] =>
   cautions.filter(({ id }) => FOR_THE_TAG.has(id)).map(({ text }) => text);
 
-function alertsOf(formula: Formula, uses: readonly FoodUse[]): string[] {
+function alertsOf(formula: Formula, composition: Composition, uses: readonly FoodUse[]): string[] {
   const alerts: string[] = [];
   const strangers = [...new Set(uses.filter((use) => !use.food).map((use) => use.name))];
   if (strangers.length > 0) {
@@ -142,20 +147,31 @@ function alertsOf(formula: Formula, uses: readonly FoodUse[]): string[] {
   const silent = [...new Set(uses.filter((use) => use.food && !use.food.allergens).map((use) => use.name))];
   if (silent.length > 0) alerts.push(`Allergens not stated: ${silent.join(', ')}.`);
   if (formula.broken) alerts.push('A line cannot be read: something may be missing here. Mend it first.');
-  const unknown = [
-    ...new Set(
-      formula.makes.flatMap((make) =>
-        make.pot.unknown.filter(({ why }) => why === 'no-weight').map(({ name }) => name),
-      ),
-    ),
-  ];
+  else if (composition.withheld) {
+    alerts.push('The ledger does not come out: figures are withheld until the errors are mended.');
+  }
+  const unknown = composition.unweighed.filter(({ open }) => !open).map(({ name }) => name);
   if (unknown.length > 0) alerts.push(`Weight not known: ${unknown.join(', ')}. Figures per 100 g are withheld.`);
   return alerts;
 }
 
+/** Names of declared nutrients by the foods that lack a figure for them. */
+function byMissing(declaration: Declaration): Map<string, string[]> {
+  const found = new Map<string, string[]>();
+  for (const { missing, name } of declaration.rows) {
+    if (missing.length === 0) continue;
+    const foods = missing.join(', ');
+    const names = found.get(foods) ?? [];
+    const plain = name.replace('of which ', '').toLowerCase();
+    if (!names.includes(plain)) names.push(plain);
+    found.set(foods, names);
+  }
+  return found;
+}
+
 function notesOf(
   composition: Composition,
-  nutrition: Nutrition,
+  declaration: Declaration,
   portions: readonly PortionSize[],
   options: LabelOptions,
 ): string[] {
@@ -166,8 +182,9 @@ function notesOf(
     notes.push(
       'The recipe says neither how many it serves nor how many pieces it gives, so there is no figure for a portion.',
     );
-  const missing = nutrition.total('energyKj').missing;
-  if (missing.length > 0) notes.push(`Energy is ‘at least’, without all the figures for ${missing.join(', ')}.`);
+  for (const [foods, names] of byMissing(declaration)) {
+    notes.push(`‘At least’: figures for ${names.join(', ')} are missing, or not whole, for ${foods}.`);
+  }
   notes.push('Figures are worked out from food tables, not analysed.');
   return notes;
 }

@@ -1,5 +1,5 @@
 import type { Food, NutrientId } from '@quern/compiler';
-import { add, divide, greatest, multiply, subtract, ZERO, HUNDRED, type Rational } from '@quern/quantity';
+import { add, divide, greatest, multiply, subtract, sum, ZERO, HUNDRED, type Rational } from '@quern/quantity';
 import { annexXiv, atwater, saltOfSodium } from './energy.js';
 import type { LabelNutrient } from './nutrient-list.js';
 
@@ -47,17 +47,19 @@ const carbohydrateTotal: Derivation = (food) => {
   const total = food.nutrients.carbohydrateByDifference;
   if (total) return exactly(total);
   const available = food.nutrients.carbohydrateAvailable;
-  return available ? plus(exactly(available), fibreAlone(food)) : MISSING;
+  return available ? plus(exactly(available), fibre(food)) : MISSING;
 };
 
-const fibreAlone: Derivation = given('fibre');
-
-/** Fibre; where it is missing, no more than the carbohydrate that it would be part of. */
+/** Fibre; where it is missing, no more than the carbohydrate it would be part of, or than the other parts leave room for. */
 const fibre: Derivation = (food) => {
   const value = food.nutrients.fibre;
   if (value) return exactly(value);
   const total = food.nutrients.carbohydrateByDifference;
-  return total ? { known: ZERO, more: total } : MISSING;
+  if (total) return { known: ZERO, more: total };
+  const { carbohydrateAvailable, fat: fats, protein: proteins, water, alcohol: spirit, ash } = food.nutrients;
+  if (!carbohydrateAvailable || !fats || !proteins) return MISSING;
+  const others = sum([carbohydrateAvailable, fats, proteins, water ?? ZERO, spirit ?? ZERO, ash ?? ZERO]);
+  return { known: ZERO, more: greatest(subtract(HUNDRED, others), ZERO) };
 };
 
 /** Carbohydrate without fibre: given as available, else by difference less the fibre. */

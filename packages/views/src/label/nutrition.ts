@@ -30,12 +30,12 @@ export interface Figure {
 export interface Nutrition {
   /** Finished weight in grams; undefined when something went in whose weight is not known. */
   readonly weight: Range | undefined;
-  /** Of the whole dish. */
-  total(nutrient: LabelNutrient): Figure;
+  /** Of the whole dish; undefined when figures are withheld. */
+  total(nutrient: LabelNutrient): Figure | undefined;
   /** In 100 g of the finished dish; undefined when the weight is. */
   per100(nutrient: LabelNutrient): Figure | undefined;
   /** In one of so many equal parts. */
-  perPart(nutrient: LabelNutrient, parts: Rational): Figure;
+  perPart(nutrient: LabelNutrient, parts: Rational): Figure | undefined;
 }
 
 /** One food's share in a figure, for tracing it. */
@@ -85,10 +85,11 @@ function left(one: Slope, water: Rational, alcohol: Rational): Rational {
 
 /** The nutrition of a composition. */
 export function nutritionOf(composition: Composition): Nutrition {
-  const whole = composition.withoutWeight.length === 0;
-  const weight = whole ? weightOf(composition) : undefined;
+  const { withheld, unweighed } = composition;
+  const weight = withheld || unweighed.some(({ open }) => !open) ? undefined : weightOf(composition);
   const totals = new Map<LabelNutrient, Figure>();
-  const total = (nutrient: LabelNutrient): Figure => {
+  const total = (nutrient: LabelNutrient): Figure | undefined => {
+    if (withheld) return undefined;
     let figure = totals.get(nutrient);
     if (!figure) totals.set(nutrient, (figure = totalOf(composition, nutrient)));
     return figure;
@@ -97,37 +98,39 @@ export function nutritionOf(composition: Composition): Nutrition {
     weight,
     total,
     per100(nutrient) {
-      if (!weight || sign(weight.usual) <= 0) return undefined;
       const figure = total(nutrient);
-      const share = divide(HUNDRED, weight.usual);
-      return {
-        amount: concentration(composition.components, nutrient),
-        more: figure.more && multiply(figure.more, share),
-        missing: figure.missing,
-      };
+      if (!figure || !weight || sign(weight.usual) <= 0) return undefined;
+      const { more, missing } = figure;
+      const amount = concentration(composition.components, nutrient);
+      return { amount, more: more && divide(multiply(more, HUNDRED), weight.usual), missing };
     },
     perPart(nutrient, parts) {
-      const share = divide(ONE, parts);
       const figure = total(nutrient);
-      return {
-        amount: timesRange(figure.amount, share),
-        more: figure.more && multiply(figure.more, share),
-        missing: figure.missing,
-      };
+      if (!figure) return undefined;
+      const share = divide(ONE, parts);
+      const { amount, more, missing } = figure;
+      return { amount: timesRange(amount, share), more: more && multiply(more, share), missing };
     },
   };
 }
 
 function totalOf(composition: Composition, nutrient: LabelNutrient): Figure {
   let amount = NOTHING;
-  let more: Rational | undefined = composition.withoutWeight.length > 0 ? undefined : ZERO;
-  const missing = [...composition.withoutWeight];
+  let more: Rational | undefined = ZERO;
+  const missing: string[] = [];
   for (const component of composition.components) {
     const content = contentOf(component.food, nutrient);
     amount = addRanges(amount, amountIn(component, slope(nutrient, content.known)));
     if (content.more && isZero(content.more)) continue;
     missing.push(component.name);
     more = more && content.more ? add(more, ofGrams(content.more, component.grams.usual)) : undefined;
+  }
+  for (const { name, food } of composition.unweighed) {
+    const { known, more: unsaid } = contentOf(food, nutrient);
+    // Nobody knows how much went in: harmless only for what the food has none of.
+    if (isZero(known) && unsaid && isZero(unsaid)) continue;
+    missing.push(name);
+    more = undefined;
   }
   return { amount, more, missing };
 }

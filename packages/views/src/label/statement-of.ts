@@ -1,6 +1,7 @@
 import { massOf, type Formula, type LedgerFood, type Part } from '@quern/compiler';
 import { add, isZero, sum, ZERO, type Rational } from '@quern/quantity';
 import type { FoodUse } from './allergens.js';
+import type { Composition } from './composition.js';
 import type { StatementEntry, StatementInput } from './ingredients.js';
 
 /*
@@ -28,6 +29,7 @@ const entryOf = ({ food, grams }: Gathered): StatementEntry => ({
 /** The ledger's side of the ingredient statement of a recipe. */
 export function statementInputOf(
   formula: Formula,
+  composition: Composition,
   uses: readonly FoodUse[],
   pictured: readonly string[],
 ): StatementInput {
@@ -49,9 +51,10 @@ export function statementInputOf(
     const each = [...inside.values()].map(entryOf);
     entries.push({ name, grams: sum(each.map(({ grams }) => grams ?? ZERO)), parts: each });
   }
+  const unweighed = unweighedEntries(composition, uses, entries);
   return {
-    entries: [...entries, ...withoutWeight(formula, uses, entries)],
-    takenOut: takenOut(formula, uses, parts),
+    entries: [...entries, ...unweighed],
+    takenOut: takenOut(composition, uses, parts, unweighed),
     finished: formula.dishGrams,
     moistureLost: parts.some((part) => !isZero(part.waterLost) || !isZero(part.alcoholLost)),
     stressed: [formula.title, ...(formula.variant === undefined ? [] : [formula.variant]), ...pictured],
@@ -69,44 +72,39 @@ function usedName(formula: Formula, part: Part): string | undefined {
   return holding?.name;
 }
 
-/** Foods put in whose weight nobody knows: they are named all the same. */
-function withoutWeight(
-  formula: Formula,
+/**
+ * Foods that are in the dish though no weight of them is: those put in without one, and, in a ledger that does not come
+ * out, all that cannot be followed. They are named all the same.
+ */
+function unweighedEntries(
+  composition: Composition,
   uses: readonly FoodUse[],
   entries: readonly StatementEntry[],
 ): StatementEntry[] {
   const weighed = new Set(entries.flatMap((entry) => [entry.name, ...(entry.parts ?? []).map((part) => part.name)]));
-  const wanting = new Set(unweighedNames(formula));
-  return namesOf(uses)
-    .filter(({ name }) => wanting.has(name) && !weighed.has(name))
-    .map(({ name, food }) => ({ name, ...(food && { food }), grams: undefined }));
-}
-
-/** Names of foods that a line puts in with no known weight, or with none at all (`a little`). */
-function unweighedNames(formula: Formula): string[] {
-  const names: string[] = [];
-  for (const make of formula.makes) {
-    for (const item of make.items) {
-      if (item.kind !== 'in' || item.optional) continue;
-      const { grams } = item.weighed;
-      if (grams && !isZero(grams)) continue;
-      if (item.source.kind === 'food') names.push(item.source.food.name);
-      if (item.source.kind === 'any') names.push(...item.source.foods.map((food) => food.name), item.source.class);
-    }
-  }
-  return names;
+  const wanting = new Set(composition.unweighed.map(({ name }) => name));
+  const named = namesOf(uses).filter(({ name }) => !weighed.has(name) && (composition.withheld || wanting.has(name)));
+  // A name written in another way than at first is found by its food.
+  const others = composition.unweighed.filter(
+    ({ name, food }) => !weighed.has(name) && !named.some((use) => use.name === name || (food && use.food === food)),
+  );
+  return [...named, ...others].map(({ name, food }) => ({ name, ...(food && { food }), grams: undefined }));
 }
 
 /** Foods that went in with a weight and of which nothing stands in the dish. */
-function takenOut(formula: Formula, uses: readonly FoodUse[], parts: readonly Part[]): StatementEntry[] {
-  const there = new Set(
-    parts
-      .filter((part) => massOf(part).n > 0n)
-      .flatMap((part) => [part.food.name, part.food.food?.name ?? part.food.name]),
-  );
-  const wanting = new Set(unweighedNames(formula));
+function takenOut(
+  composition: Composition,
+  uses: readonly FoodUse[],
+  parts: readonly Part[],
+  unweighed: readonly StatementEntry[],
+): StatementEntry[] {
+  if (composition.withheld) return [];
+  const standing = parts.filter((part) => massOf(part).n > 0n);
+  const names = new Set(standing.map((part) => part.food.name));
+  const foods = new Set(standing.map((part) => part.food.food));
+  const wanting = new Set(unweighed.map(({ name }) => name));
   return namesOf(uses)
-    .filter(({ name, food }) => !there.has(name) && !(food && there.has(food.name)) && !wanting.has(name))
+    .filter(({ name, food }) => !names.has(name) && !(food && foods.has(food)) && !wanting.has(name))
     .map(({ name, food }) => ({ name, ...(food && { food }), grams: undefined }));
 }
 

@@ -350,7 +350,7 @@ function alcoholOf(formula: Formula): CautionFacts['alcohol'] {
   const { servings } = formula;
   return {
     per100: inHundred,
-    perServing: servings && sign(servings) > 0 ? nutrition.perPart('alcohol', servings).amount.usual : undefined,
+    perServing: servings && sign(servings) > 0 ? nutrition.perPart('alcohol', servings)?.amount.usual : undefined,
     // By volume, as if the rest were water: exact enough for a drink, and said to be about so much.
     byVolume: byVolume(inHundred),
   };

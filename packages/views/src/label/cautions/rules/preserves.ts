@@ -80,6 +80,8 @@ export const lowAcidPreserve: CautionRule = {
 /** Produce that stands two days or more at more than 10 °C with salt is taken for a ferment. */
 const FERMENT_TIME = days(2);
 const FERMENT_CELSIUS = rational(10);
+/** Common practice, no source: above this much salt little ferments. */
+const SALT_CURE = rational(5);
 
 export const saltedFerment: CautionRule = {
   id: 'salted-ferment',
@@ -102,12 +104,13 @@ export const saltedFerment: CautionRule = {
     const pot = fermenting[0];
     if (!pot?.saltOnProduce) return undefined;
     const low = compare(pot.saltOnProduce, ferment.recommended.low) < 0;
+    const cured = compare(pot.saltOnProduce, SALT_CURE) > 0;
     const acid = facts.acidity
       ? ` It is to reach pH ${about(facts.acidity.pH)}${isAcid(facts) ? '' : ', which is above 4.6'}.`
       : ' No step says which acidity it is to reach: measure, and go on to pH 4.6 or below.';
     return {
       weight: low || (facts.acidity !== undefined && !isAcid(facts)) ? 'check' : 'care',
-      text: `Salt is ${about(pot.saltOnProduce)} % of the produce; guides recommend 2.25 to 2.5 % for cabbage${low ? ', so this is less' : ''}.${acid} Keep it under its brine, and throw it away if it is mouldy, slimy or smells wrong.`,
+      text: `Salt is ${about(pot.saltOnProduce)} % of the produce; ${cured ? 'that is a cure in salt rather than a ferment' : `guides recommend 2.25 to 2.5 % for cabbage${low ? ', so this is less' : ''}`}.${acid} Keep it under its brine, and throw it away if it is mouldy, slimy or smells wrong.`,
       places: [pot.place, ...(facts.acidity ? [facts.acidity.place] : [])],
     };
   },
