@@ -8,3 +8,13 @@ export { LineCache, parseDocument } from './document.js';
 export { outline } from './structure.js';
 export { printAmount, printClock, printLine, printNumeral, printRange, printTemperature, printTime } from './print.js';
 export { tidy, type Tidied } from './format.js';
+export {
+  scanProse,
+  type AcidityMention,
+  type LengthMention,
+  type MeasureMention,
+  type Mention,
+  type PercentMention,
+  type TemperatureMention,
+  type TimeMention,
+} from './scan-prose.js';

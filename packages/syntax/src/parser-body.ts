@@ -1,5 +1,5 @@
 import { EOF, type IToken } from 'chevrotain';
-import { compare, isZero, multiply, rational, type Rational } from '@quern/quantity';
+import { compare, rational, sum, type Rational } from '@quern/quantity';
 import { cover, type Span } from '@quern/text';
 import type {
   Amount,
@@ -37,6 +37,7 @@ import type { Figure } from './numerals.js';
 import { AmountParser, type Stops } from './parser-amounts.js';
 import { singular } from './plurals.js';
 import { proseNode } from './prose.js';
+import { minutesIn } from './time-units.js';
 import * as t from './tokens.js';
 
 const stops = (...types: IToken['tokenType'][]): Stops => new Set([...types, t.Equals, t.Note, t.Prose, t.Comma, EOF]);
@@ -46,16 +47,6 @@ const PLAIN_NAME = stops();
 const OUT_NAME = stops(t.As, t.Colon);
 const CHECK_NAME = stops(t.On, t.From, t.Colon);
 const THING_NAME = stops(t.Of, t.At, t.Until, t.Using);
-
-/** Minutes in a unit of time; a month of 30 days is a convention of the notation. */
-const MINUTES: Readonly<Record<TimeUnit, Rational>> = {
-  s: rational(1, 60),
-  min: rational(1),
-  h: rational(60),
-  d: rational(1440),
-  week: rational(10080),
-  month: rational(43200),
-};
 
 /** Eight to sixteen hours: what `overnight` means. */
 const OVERNIGHT = { low: hours(8), high: hours(16) };
@@ -453,12 +444,14 @@ export abstract class BodyParser extends AmountParser {
     const verb = this.CONSUME(t.Opening);
     let amount = this.SUBRULE(this.amount) as Amount;
     let of: Name | undefined;
+    let ofWritten = false;
     let as: Name | undefined;
     let note: Words | undefined;
     const equals: Equal[] = [];
     this.OPTION({
       GATE: () => !this.is(t.As),
       DEF: () => {
+        ofWritten = this.is(t.Of);
         of = this.SUBRULE(this.outOf);
       },
     });
@@ -475,7 +468,8 @@ export abstract class BodyParser extends AmountParser {
     return this.ACTION(() => {
       // `15 % white cabbages` is the same share as `15 % of white cabbages`.
       if (amount.kind === 'percent' && of !== undefined) amount = shareOf(amount);
-      if (verb.image.toLowerCase() === 'save' && as === undefined)
+      // `save 60 g liquor` is left to the ledger, which knows whether there is liquor in the pot (M07).
+      if (verb.image.toLowerCase() === 'save' && as === undefined && (of === undefined || ofWritten))
         throw new Fault('L14', this.between(verb, this.LA(0)), { found: of?.text ?? '' });
       return {
         kind: 'out',
@@ -621,12 +615,7 @@ export abstract class BodyParser extends AmountParser {
 }
 
 function duration(parts: Duration['parts']): Duration {
-  let minutes = rational(0);
-  for (const { value, unit } of parts) {
-    const more = multiply(value, MINUTES[unit]);
-    minutes = isZero(minutes) ? more : rational(minutes.n * more.d + more.n * minutes.d, minutes.d * more.d);
-  }
-  return { minutes, parts };
+  return { minutes: sum(parts.map(({ value, unit }) => minutesIn(value, unit))), parts };
 }
 
 function runsDown(text: string, span: Span): Fault {
