@@ -81,19 +81,9 @@ function amountOf(food: string, next: (below: number) => number): string {
   return next(8) === 0 ? `${1 + next(3)} 1/2 kg` : `${10 * (1 + next(60))} g`;
 }
 
-/** One recipe of about so many lines: a chain of products. */
-export function longRecipe(lines: number): string {
-  const text = ['recipe A long one'];
-  for (let make = 0; text.length < lines; make++) {
-    text.push(`make part ${make}`);
-    if (make > 0) text.push(`  all part ${make - 1}`);
-    text.push(
-      '  120 g bread flour',
-      '  80 g water',
-      '  2 g fine salt',
-      '  hands 5 min: Mix the flour, water and salt.',
-      '',
-    );
-  }
-  return `${text.join('\n')}\n`;
+/** A file of so many lines: recipe under recipe, the last one cut off where the file ends. */
+export function longFile(lines: number): string {
+  const text: string[] = [];
+  for (let index = 0; text.length < lines; index++) text.push(...recipeText(index).split('\n'));
+  return `${text.slice(0, lines).join('\n')}\n`;
 }

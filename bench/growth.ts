@@ -2,7 +2,7 @@
 import { compile } from '@quern/compiler';
 import { createFoodBook } from '@quern/foods';
 import { parseDocument } from '@quern/syntax';
-import { longRecipe } from './corpus.js';
+import { longFile } from './corpus.js';
 import { inTurns, type Measured } from './measure.js';
 
 const sizes = [10, 100, 1000, 10_000] as const;
@@ -19,7 +19,7 @@ export async function growth(rounds: number): Promise<Measured[]> {
 async function curve(what: string, rounds: number, run: (text: string) => unknown): Promise<Measured> {
   const lines: Record<string, number> = {};
   for (const size of sizes) {
-    const text = longRecipe(size);
+    const text = longFile(size);
     // Short texts are run many times over, so that every size does the same number of lines.
     const times = Math.ceil(2000 / size);
     const { once } = await inTurns({ once: () => Array.from({ length: times }, () => run(text)) }, rounds);
