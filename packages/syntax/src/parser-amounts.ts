@@ -18,6 +18,7 @@ import type {
 import { Fault } from './fault.js';
 import { figure, numberRange, type Figure, type FigureTokens } from './numerals.js';
 import * as t from './tokens.js';
+import { unitMeant } from './unit-slips.js';
 
 export type Stops = ReadonlySet<TokenType>;
 
@@ -248,10 +249,22 @@ export abstract class AmountParser extends EmbeddedActionsParser {
       if (this.numberFollows(this.is(t.About, container + 1) ? container + 2 : container + 1)) return 'pack';
       if (!this.is(t.Unit, next) || this.LA(next).payload === 'serving') return 'portion';
     }
-    if (!this.is(t.Unit, next)) return 'count';
+    if (!this.is(t.Unit, next)) {
+      this.checkSlip(next);
+      return 'count';
+    }
     // A unit word with no name after it is the name: six cloves are the spice.
     const alone = NAME_ENDS.has(this.LA(next + 1).tokenType) && t.unitDimension(this.LA(next)) === 'count';
     return alone ? 'count' : 'measure';
+  }
+
+  /** Refuses a mistyped unit before a name. */
+  private checkSlip(next: number): void {
+    const token = this.LA(next);
+    if (token.tokenType !== t.Word || !this.is(t.NameStart, next + 1)) return;
+    const near = unitMeant(token.image);
+    if (near !== undefined)
+      throw new Fault('Q25', this.span(token), { written: token.image, near, count: this.LA(1).image });
   }
 
   private sideBySide(next: number): Fault {
