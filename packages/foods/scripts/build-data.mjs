@@ -60,7 +60,8 @@ function ediblePercent(food, base) {
 const allergenText = ({ known, complete }) => (complete ? '' : '?') + known.join(',');
 
 /** `vegan` says `vegetarian` too; every flag and class must be a known word, which the tests of the library check. */
-const flagText = (flags) => [...new Set(flags.flatMap((flag) => (flag === 'vegan' ? ['vegan', 'vegetarian'] : [flag])))].join(',');
+const flagText = (flags) =>
+  [...new Set(flags.flatMap((flag) => (flag === 'vegan' ? ['vegan', 'vegetarian'] : [flag])))].join(',');
 
 function describeRow(base) {
   if (base.survey) return base.row.description;
@@ -72,7 +73,13 @@ function foodLine(food, context) {
   const base = nutrition(food, usda);
   if (base.row) described.set(`${base.survey ? 'survey' : 'usda'}/${base.number}`, describeRow(base));
   const portionsNumber = food.portionsFrom === undefined ? (base.survey ? undefined : base.number) : food.portionsFrom;
-  const weights = measureWeights(food, portionsNumber ? (usda.portions.get(portionsNumber) ?? []) : [], portionsNumber, cups, lib);
+  const weights = measureWeights(
+    food,
+    portionsNumber ? (usda.portions.get(portionsNumber) ?? []) : [],
+    portionsNumber,
+    cups,
+    lib,
+  );
   if (portionsNumber && weights.sources.has(`usda/${portionsNumber}`) && !described.has(`usda/${portionsNumber}`)) {
     described.set(`usda/${portionsNumber}`, usda.foods.get(portionsNumber).description);
   }
@@ -151,7 +158,12 @@ const { foods, ambiguous } = readCatalogue(join(root, 'data', 'catalogue'));
 dropEchoes(foods, lib);
 checkNames(foods, ambiguous, lib);
 const usda = readUsda(join(tables, 'data'));
-const cups = readCupWeights(join(root, 'data', 'cup-weights-map.txt'), join(tables, 'reference', 'cup-weights.tsv'), foods, lib);
+const cups = readCupWeights(
+  join(root, 'data', 'cup-weights-map.txt'),
+  join(tables, 'reference', 'cup-weights.tsv'),
+  foods,
+  lib,
+);
 const described = new Map();
 const context = { usda, lib, cups, described, report: option === '--report' };
 const foodLines = foods.map((food) => foodLine(food, context));
@@ -161,7 +173,10 @@ if (doubts.length > 0) throw new Error(`the source factors contradict the catalo
 const lines = [
   'quern food table 1',
   `N\t${NUTRIENTS.map(([nutrient]) => nutrient).join(' ')}`,
-  ...readFileSync(join(root, 'data', 'sources.txt'), 'utf8').split('\n').filter((line) => line && !line.startsWith('#')).map((line) => `S\t${line.replace(' | ', '\t')}`),
+  ...readFileSync(join(root, 'data', 'sources.txt'), 'utf8')
+    .split('\n')
+    .filter((line) => line && !line.startsWith('#'))
+    .map((line) => `S\t${line.replace(' | ', '\t')}`),
   ...[...described].sort(([a], [b]) => (a < b ? -1 : 1)).map(([id, text]) => `D\t${id}\t${text}`),
   ...ambiguous.map((entry) => `A\t${entry.name}\t${entry.candidates.map(lib.kebab).join(',')}`),
   ...foodLines,

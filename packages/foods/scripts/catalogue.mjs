@@ -2,7 +2,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-const list = (text) => text.split(',').map((part) => part.trim()).filter(Boolean);
+const list = (text) =>
+  text
+    .split(',')
+    .map((part) => part.trim())
+    .filter(Boolean);
 
 /** `(ripe )pear` and `{red,green} pear` stand for several spellings. */
 export function spellings(text) {
@@ -72,7 +76,11 @@ const noDefaults = () => ({ roles: [], classes: [], flags: [], allergens: { know
 
 function readSection(line, where) {
   const section = noDefaults();
-  for (const part of line.slice(1).split(';').map((text) => text.trim()).filter(Boolean)) {
+  for (const part of line
+    .slice(1)
+    .split(';')
+    .map((text) => text.trim())
+    .filter(Boolean)) {
     const [key, value] = part.split('=');
     applyChange(section, key.trim(), '=', value ?? '', where);
   }
@@ -85,7 +93,11 @@ function readFood(line, section, where) {
   const food = {
     where,
     name: name.trim(),
-    synonyms: synonyms.split(';').map((text) => text.trim()).filter(Boolean).flatMap(spellings),
+    synonyms: synonyms
+      .split(';')
+      .map((text) => text.trim())
+      .filter(Boolean)
+      .flatMap(spellings),
     reference: reference.trim(),
     portionsFrom: undefined,
     without: [],
@@ -100,7 +112,9 @@ function readFood(line, section, where) {
     applyChange(food, found[1], found[2], found[3].trimEnd(), where);
   }
   const otherwise = /^(cup|tbsp|tsp|ml)(?: (\w+))? (\S+)$/.exec(food.ifUnpublished ?? '');
-  food.volumeIfUnpublished = otherwise ? ownVolume(otherwise[1], `${otherwise[2] ?? ''} ${otherwise[3]}`, where) : undefined;
+  food.volumeIfUnpublished = otherwise
+    ? ownVolume(otherwise[1], `${otherwise[2] ?? ''} ${otherwise[3]}`, where)
+    : undefined;
   return food;
 }
 
@@ -108,17 +122,22 @@ function readFood(line, section, where) {
 export function readCatalogue(folder) {
   const foods = [];
   const ambiguous = [];
-  for (const file of readdirSync(folder).filter((name) => name.endsWith('.txt')).sort()) {
+  for (const file of readdirSync(folder)
+    .filter((name) => name.endsWith('.txt'))
+    .sort()) {
     let section = noDefaults();
-    readFileSync(join(folder, file), 'utf8').split('\n').forEach((line, index) => {
-      const where = `${file}:${index + 1}`;
-      if (line.trim() === '' || line.startsWith('#')) return;
-      if (line.startsWith('@')) section = readSection(line, where);
-      else if (line.startsWith('?')) {
-        const [names, candidates] = line.slice(1).split('|');
-        for (const name of spellings(names)) ambiguous.push({ where, name, candidates: candidates.split(';').map((text) => text.trim()) });
-      } else foods.push(readFood(line, section, where));
-    });
+    readFileSync(join(folder, file), 'utf8')
+      .split('\n')
+      .forEach((line, index) => {
+        const where = `${file}:${index + 1}`;
+        if (line.trim() === '' || line.startsWith('#')) return;
+        if (line.startsWith('@')) section = readSection(line, where);
+        else if (line.startsWith('?')) {
+          const [names, candidates] = line.slice(1).split('|');
+          for (const name of spellings(names))
+            ambiguous.push({ where, name, candidates: candidates.split(';').map((text) => text.trim()) });
+        } else foods.push(readFood(line, section, where));
+      });
   }
   return { foods, ambiguous };
 }

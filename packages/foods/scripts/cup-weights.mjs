@@ -18,7 +18,10 @@ const matches = (pattern, key) => (pattern.endsWith('*') ? key.startsWith(patter
 
 /** `2 1/4`, `1/2` or `3`. */
 function mixed(text, lib) {
-  return text.split(' ').map((part) => lib.parseRational(part)).reduce((sum, part) => lib.add(sum, part), lib.ZERO);
+  return text
+    .split(' ')
+    .map((part) => lib.parseRational(part))
+    .reduce((sum, part) => lib.add(sum, part), lib.ZERO);
 }
 
 const PER_CUP = { cup: 1, tbsp: 16, tsp: 48 };
@@ -29,10 +32,15 @@ function perCup(row, lib) {
   if (given) return { unit: given[1], value: lib.multiply(lib.exact(row.tolerance), lib.rational(PER_CUP[given[1]])) };
   const measure = /@([\d/ ]+?) (metric cup|cups?|tbsp|tsp)\b/.exec(row.key);
   if (!measure) throw new Error(`cup weights: cannot read the measure of ${row.key}`);
-  const grams = row.unit.startsWith('[oz_av]') ? lib.multiply(lib.exact(row.value), lib.exact(OUNCE)) : lib.exact(row.value);
+  const grams = row.unit.startsWith('[oz_av]')
+    ? lib.multiply(lib.exact(row.value), lib.exact(OUNCE))
+    : lib.exact(row.value);
   const each = lib.divide(grams, mixed(measure[1], lib));
   if (measure[2] === 'metric cup') {
-    return { unit: 'cup', value: lib.divide(lib.multiply(each, lib.exact(CUP_MILLILITRES)), lib.exact(METRIC_CUP_MILLILITRES)) };
+    return {
+      unit: 'cup',
+      value: lib.divide(lib.multiply(each, lib.exact(CUP_MILLILITRES)), lib.exact(METRIC_CUP_MILLILITRES)),
+    };
   }
   const unit = measure[2].replace(/s$/, '');
   return { unit, value: lib.multiply(each, lib.rational(PER_CUP[unit])) };

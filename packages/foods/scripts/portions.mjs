@@ -106,7 +106,11 @@ const FORMS = new Map(
   }),
 );
 
-const withoutBrackets = (text) => text.replace(/\([^()]*\)/g, '').replace(/\s+/g, ' ').trim();
+const withoutBrackets = (text) =>
+  text
+    .replace(/\([^()]*\)/g, '')
+    .replace(/\s+/g, ' ')
+    .trim();
 
 /** A weight by volume, or undefined when the portion is none that a cook would measure. */
 export function volumeOf(portion) {
@@ -150,7 +154,8 @@ const one = (word) => {
 export function pieceOf(portion, words) {
   let text = withoutBrackets(portion.portion).toLowerCase();
   text = text.replace(/,? (?:without (?:refuse|skin and seeds|skin)|with skin|bone(?: and skin)? removed)$/, '');
-  if (/nlea|refuse|from 1 lb|serving|yield from|cooked|package|can\b|jar|in shell|brand|miniature/.test(text)) return undefined;
+  if (/nlea|refuse|from 1 lb|serving|yield from|cooked|package|can\b|jar|in shell|brand|miniature/.test(text))
+    return undefined;
   const juice = /^(?:lemon|lime|fruit|orange) yields$/.test(text);
   if (juice) return { piece: 'fruit', size: '', grams: portion.grams, amount: portion.amount };
   if (/yield/.test(text)) return undefined;
@@ -159,8 +164,14 @@ export function pieceOf(portion, words) {
   if (swapped) text = `${swapped[2]} ${swapped[1]}`;
   const sized = /^(extra small|extra large|small|medium|large|jumbo)\b[\s,]*(.*)$/.exec(text);
   if (sized) [, size, text] = [undefined, SIZES.get(sized[1]), sized[2]];
-  const word = one(text.replace(/,.*$| or .*$| (?:raw|dough)$/, '').replace(/^whole |\bwhole$/, '').trim());
-  if (word === '' || ITSELF.has(word) || (words.has(word) && !PARTS.has(word))) return { piece: '', size, grams: portion.grams, amount: portion.amount };
+  const word = one(
+    text
+      .replace(/,.*$| or .*$| (?:raw|dough)$/, '')
+      .replace(/^whole |\bwhole$/, '')
+      .trim(),
+  );
+  if (word === '' || ITSELF.has(word) || (words.has(word) && !PARTS.has(word)))
+    return { piece: '', size, grams: portion.grams, amount: portion.amount };
   if (PARTS.has(word)) return { piece: word, size, grams: portion.grams, amount: portion.amount };
   return undefined;
 }

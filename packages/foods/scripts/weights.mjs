@@ -86,7 +86,9 @@ function asItComes(byForm, isSpice) {
   const filled = [...byForm].filter(([form]) => form === '' || FILLINGS.has(form)).flatMap(([, list]) => list);
   const all = [...byForm.values()].flat();
   if (filled.some(isCup) || (filled.length > 0 && !all.some(isCup))) return filled;
-  const ordinary = [...byForm].filter(([form]) => !NOT_AS_IT_COMES.has(form) || (isSpice && form === 'ground')).flatMap(([, list]) => list);
+  const ordinary = [...byForm]
+    .filter(([form]) => !NOT_AS_IT_COMES.has(form) || (isSpice && form === 'ground'))
+    .flatMap(([, list]) => list);
   return ordinary.length > 0 ? ordinary : all;
 }
 
@@ -102,7 +104,9 @@ function volumeText(entries, isSpice, lib) {
 
 function pieces(food, portions, number, lib) {
   const found = [];
-  const words = new Set([food.name, ...food.synonyms].flatMap((name) => lib.tidyName(name).split(' ')).map(lib.singular));
+  const words = new Set(
+    [food.name, ...food.synonyms].flatMap((name) => lib.tidyName(name).split(' ')).map(lib.singular),
+  );
   for (const portion of portions) {
     const piece = pieceOf(portion, words);
     if (!piece) continue;
@@ -131,7 +135,9 @@ function addUnsized(groups, usualSize, lib) {
     if (all.length === 0) continue;
     const whole = spread(all, lib);
     const preferred = [of(usualSize ?? ''), of('medium')].find((list) => list.length > 0);
-    groups.set(`${piece}||${basis}`, { ready: { ...whole, usual: preferred ? spread(preferred, lib).usual : whole.usual } });
+    groups.set(`${piece}||${basis}`, {
+      ready: { ...whole, usual: preferred ? spread(preferred, lib).usual : whole.usual },
+    });
   }
 }
 
@@ -166,5 +172,9 @@ export function measureWeights(food, portions, number, cups, lib) {
   const volumeEntries = published(food, portions, number, cups, lib);
   const pieceEntries = pieces(food, portions, number, lib);
   const sources = new Set([...volumeEntries, ...pieceEntries].map((entry) => entry.source));
-  return { volumes: volumeText(volumeEntries, food.roles.includes('spice'), lib), pieces: pieceText(pieceEntries, food.usualSize, lib), sources };
+  return {
+    volumes: volumeText(volumeEntries, food.roles.includes('spice'), lib),
+    pieces: pieceText(pieceEntries, food.usualSize, lib),
+    sources,
+  };
 }

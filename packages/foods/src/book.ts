@@ -1,5 +1,5 @@
 import type { Food, FoodAnswer, FoodBook, FoodId } from '@quern/compiler';
-import { nearest } from '@quern/text';
+import { nearest, slips } from '@quern/text';
 import { indexAccents, indexNames, type Entry } from './index-of-names.js';
 import { foldPlural, tidyName, withoutAccents } from './names.js';
 import { peel, type Peeled } from './qualifiers.js';
@@ -117,8 +117,16 @@ class TableBook implements FoodBook {
     this.#accents ??= indexAccents(this.#index.keys());
     const accented = this.#accents.get(withoutAccents(key));
     if (accented !== undefined) return { kind: 'unknown', near: this.#spelled([accented]), accents: true };
-    const near = [...this.#endings(key), ...nearest(key, this.#index.keys(), MOST_NEAR)];
+    const near = [...this.#endings(key), ...this.#slipped(key, this.#index)];
     return { kind: 'unknown', near: this.#spelled(near).slice(0, MOST_NEAR), accents: false };
+  }
+
+  /** The keys the fewest slips away. Where one letter is enough, a key two letters away is no help. */
+  #slipped(key: string, index: ReadonlyMap<string, Entry>): readonly string[] {
+    const [first, ...others] = nearest(key, index.keys(), MOST_NEAR);
+    if (first === undefined) return [];
+    const fewest = slips(key, first);
+    return [first, ...others.filter((other) => slips(key, other) === fewest)];
   }
 
   /** Keys that are the last words of an unknown name: `heritage carrot` ends in `carrot`. */

@@ -64,9 +64,14 @@ export function describeFood(food: Food, book: FoodBook): FoodDescription {
       ? { kind: 'known', contains: food.allergens }
       : { kind: 'unknown', surely: food.allergensAtLeast ?? [] },
     ...(food.ediblePortion ? { ediblePercent: multiply(food.ediblePortion, HUNDRED) } : {}),
-    nutrients: Object.entries(food.nutrients).map(([nutrient, amount]) => ({ nutrient: nutrient as NutrientId, amount })),
+    nutrients: Object.entries(food.nutrients).map(([nutrient, amount]) => ({
+      nutrient: nutrient as NutrientId,
+      amount,
+    })),
     nutrientSources: describeSources(food.nutrientSources ?? [], book),
-    perMillilitre: food.volumes.map(({ form, perMillilitre }) => describeSpread(form || UNQUALIFIED, perMillilitre, book)),
+    perMillilitre: food.volumes.map(({ form, perMillilitre }) =>
+      describeSpread(form || UNQUALIFIED, perMillilitre, book),
+    ),
     perPiece: food.pieces.map(({ piece, size, grams, basis }) => ({
       ...describeSpread([size, piece].filter(Boolean).join(' ') || UNQUALIFIED, grams, book),
       basis,

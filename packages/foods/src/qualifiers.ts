@@ -59,7 +59,9 @@ const STATES = new Set(
 );
 
 /** Adverbs before a form: `finely chopped`. */
-const ADVERBS = new Set('finely roughly coarsely freshly thinly thickly lightly firmly loosely well very newly'.split(' '));
+const ADVERBS = new Set(
+  'finely roughly coarsely freshly thinly thickly lightly firmly loosely well very newly'.split(' '),
+);
 
 /** Words that are true of some foods only, by what the food is in the kitchen. */
 const BY_ROLE = new Map<string, readonly string[]>([

@@ -37,7 +37,8 @@ export interface Table {
 /** The first line of a table that this library can read. */
 const HEADING = 'quern food table 1';
 
-const list = (text: string | undefined): readonly string[] => (text === undefined || text === '' ? [] : text.split(','));
+const list = (text: string | undefined): readonly string[] =>
+  text === undefined || text === '' ? [] : text.split(',');
 
 function readSynonym(text: string): Synonym {
   const mark = text.indexOf('=');
