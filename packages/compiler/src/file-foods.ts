@@ -1,9 +1,11 @@
 import { diagnose, nearest, shift, type Diagnostic, type Place } from '@quern/text';
-import { divide, exact, multiply, rational, sizeOf, units, type CupSystem, type Rational } from '@quern/quantity';
+import { absolute, add, compare, divide, exact, greatest, multiply, rational, sizeOf, subtract, toDecimal, units, type CupSystem, type Rational } from '@quern/quantity';
 import type { FoodBlock, Line, PerFact, WeighsFact, ListFact } from '@quern/syntax';
 import type { AllergenId, Food, NutrientId, PieceWeight, Spread, VolumeWeight } from './food-book.js';
 import { allergensDeclared, allergenWords } from './allergen-names.js';
+import type { LineRef } from './model.js';
 import { normaliseName } from './names.js';
+import { linePlace } from './places.js';
 import { isSpelledCount } from './weighing.js';
 
 /** Words of a label for what it declares, and the nutrient each stands for. */
@@ -48,6 +50,7 @@ export function foodOfBlock(block: FoodBlock, file: string, cups: CupSystem, rep
   for (const { content, line } of block.facts) {
     if (content.kind === 'per') readLabel(content, nutrients, perMillilitre, { file, line }, report);
   }
+  checkEnergy(name, nutrients, { file, line: block.heading.line }, report);
   return {
     id: `file:${normaliseName(name)}`,
     name,
@@ -62,6 +65,30 @@ export function foodOfBlock(block: FoodBlock, file: string, cups: CupSystem, rep
     flags: [],
     sources: ['stated'],
   };
+}
+
+/** kJ a gram (Regulation (EU) 1169/2011, Annex XIV). */
+const ENERGY_FACTORS: readonly (readonly [NutrientId, Rational])[] = [
+  ['fat', rational(37)],
+  ['carbohydrateAvailable', rational(17)],
+  ['protein', rational(17)],
+  ['fibre', rational(8)],
+  ['alcohol', rational(29)],
+];
+// Labels round each part: the energy may lie this far from what the printed parts give, or 40 kJ for light foods.
+const ENERGY_TOLERANCE = exact('0.1');
+const ENERGY_SLACK = rational(40);
+
+/** A03: energy that does not follow from the parts beside it. Asked only when fat, carbohydrate and protein all stand there. */
+function checkEnergy(name: string, nutrients: Partial<Record<NutrientId, Rational>>, ref: LineRef, report: (d: Diagnostic) => void): void {
+  const { energyKcal, fat, carbohydrateAvailable, protein } = nutrients;
+  if (!energyKcal || !fat || !carbohydrateAvailable || !protein) return;
+  let parts = rational(0);
+  for (const [nutrient, factor] of ENERGY_FACTORS) parts = add(parts, multiply(nutrients[nutrient] ?? rational(0), factor));
+  const label = multiply(energyKcal, KILOJOULE_TO_KILOCALORIE);
+  const off = absolute(subtract(parts, label));
+  if (compare(off, greatest(multiply(label, ENERGY_TOLERANCE), ENERGY_SLACK)) <= 0) return;
+  report(diagnose('A03', linePlace(ref), { name, parts: `${toDecimal(parts, 0)} kJ`, label: `${toDecimal(label, 0)} kJ` }));
 }
 
 function weighsFact(content: WeighsFact, cups: CupSystem): { kind: 'volume' | 'piece'; piece: string; grams: Rational } {

@@ -1,33 +1,74 @@
-import { diagnose, nearest, sentence, type Diagnostic } from '@quern/text';
+import { diagnose, nearest, type Diagnostic } from '@quern/text';
 import { divide, sum, type CupSystem } from '@quern/quantity';
-import type { Document, FactLine, KitchenBlock, MenuBlock, Outline, RecipeBlock, Typed } from '@quern/syntax';
+import type { Document, FactLine, UseFact, KitchenBlock, MenuBlock, Outline, Typed } from '@quern/syntax';
 import type { NamedProduct } from './bind.js';
 import { usesOf } from './facts.js';
 import { foodOfBlock } from './file-foods.js';
 import type { FoodBook } from './food-book.js';
 import { FoodScope } from './foods-in-file.js';
-import { compileRecipe, type RecipeContext } from './formula.js';
-import { compileMenu } from './menu.js';
-import type { Compiled, Culture, Formula, Kitchen, LedgerFood, LineRef } from './model.js';
+import { compileMenu, type Dishes } from './menu.js';
+import type { Compiled, Culture, Formula, Kitchen, LedgerFood, LineRef, Product } from './model.js';
 import { normaliseName, quoted } from './names.js';
 import { linePlace, placeOf } from './places.js';
 import { resolvePath } from './paths.js';
-import { expandVariant } from './variants.js';
+import { surroundingsKey, type RecipeCache, type RecipeUnit } from './recipe-cache.js';
+import { Said, type Surroundings } from './recipe-unit.js';
 
 /** How a file reaches another: its compiled form, or why not. */
 export type Reach = (path: string) => { readonly kind: 'file'; readonly compiled: Compiled } | { readonly kind: 'missing' } | { readonly kind: 'circle'; readonly through: readonly string[] };
 
-/** Compiles a file that has been read: its foods, what it uses, every recipe and variant, kitchens and menus. */
-export function compileFile(document: Document, outline: Outline, book: FoodBook, reach: Reach): Compiled {
-  return new FileCompiler(document, outline, book, reach).compile();
+/**
+ * Compiles a file that has been read: its foods, what it uses, every recipe and variant, kitchens and menus.
+ * @param recipes recipes of the file compiled before; those that are still the same are taken from it.
+ */
+export function compileFile(
+  document: Document,
+  outline: Outline,
+  book: FoodBook,
+  reach: Reach,
+  recipes: RecipeCache,
+): Compiled {
+  return new FileCompiler(document, outline, book, reach, recipes).compile();
+}
+
+/** A file compiled; formulas are made when they are asked for. */
+class CompiledFile implements Compiled {
+  #formulas: readonly Formula[] | undefined;
+  readonly #units: readonly RecipeUnit[];
+
+  readonly path: string;
+  readonly document: Document;
+  readonly kitchens: readonly Kitchen[];
+  readonly menus: Compiled['menus'];
+  readonly foods: ReadonlyMap<string, LedgerFood>;
+  readonly uses: readonly string[];
+  readonly diagnostics: readonly Diagnostic[];
+
+  constructor(parts: Omit<Compiled, 'formulas' | 'formulasAt'>, units: readonly RecipeUnit[]) {
+    this.path = parts.path;
+    this.document = parts.document;
+    this.kitchens = parts.kitchens;
+    this.menus = parts.menus;
+    this.foods = parts.foods;
+    this.uses = parts.uses;
+    this.diagnostics = parts.diagnostics;
+    this.#units = units;
+  }
+
+  get formulas(): readonly Formula[] {
+    return (this.#formulas ??= this.#units.flatMap((unit) => unit.formulas()));
+  }
+
+  formulasAt(line: number): readonly Formula[] {
+    return this.#units.find(({ from, to }) => from <= line && line < to)?.formulas() ?? [];
+  }
 }
 
 class FileCompiler {
-  readonly #diagnostics: Diagnostic[] = [];
   readonly #uses: string[] = [];
-  readonly #said = new Set<string>();
-  /** Code and place of what has been said, whatever the figures: a variant does not repeat its base. */
-  readonly #saidHere = new Set<string>();
+  readonly #said = new Said();
+  /** Compiled files that `use` lines of the head reach. */
+  readonly #reached: (Compiled | undefined)[] = [];
   readonly file: string;
 
   constructor(
@@ -35,40 +76,37 @@ class FileCompiler {
     readonly outline: Outline,
     readonly book: FoodBook,
     readonly reach: Reach,
+    readonly recipes: RecipeCache,
   ) {
     this.file = document.path;
   }
 
-  readonly report = (diagnostic: Diagnostic): void => {
-    const key = `${diagnostic.code}:${diagnostic.place.start}:${diagnostic.place.end}:${sentence(diagnostic)}`;
-    if (this.#said.has(key)) return;
-    this.#said.add(key);
-    this.#saidHere.add(placeKey(diagnostic));
-    this.#diagnostics.push(diagnostic);
-  };
+  readonly report = (diagnostic: Diagnostic): void => this.#said.report(diagnostic);
 
   compile(): Compiled {
     this.#lineMessages();
     this.outline.diagnostics.forEach(this.report);
     const foods = this.#ownFoods();
-    const scope = new FoodScope(this.book, foods);
-    const cultures = this.#cultures(scope);
-    const headUses = this.#usesOf(this.outline.head);
-    const formulas = this.outline.recipes.flatMap((recipe) => this.#recipe(recipe, scope, cultures, headUses));
+    const cultures = this.#cultures(new FoodScope(this.book, foods));
+    const used = this.#usesOf(this.outline.head, this.report);
+    const units = this.#recipeUnits({ foods, cultures, used });
     this.#sameTitle();
-    const dishes = this.#dishes(formulas, headUses);
+    const dishes = new LazyDishes(units, used);
     const kitchens = this.outline.kitchens.map((block) => this.#kitchen(block));
     const menus = this.outline.menus.map((block: MenuBlock) => compileMenu(block, this.file, dishes, this.report));
-    return {
-      path: this.file,
-      document: this.document,
-      formulas,
-      kitchens,
-      menus,
-      foods,
-      uses: this.#uses,
-      diagnostics: this.#diagnostics.sort((a, b) => a.place.start - b.place.start || a.place.end - b.place.end),
-    };
+    const diagnostics = [...this.#said.diagnostics, ...units.flatMap((unit) => unit.diagnostics)];
+    diagnostics.sort((a, b) => a.place.start - b.place.start || a.place.end - b.place.end);
+    return new CompiledFile(
+      { path: this.file, document: this.document, kitchens, menus, foods, uses: this.#uses, diagnostics },
+      units,
+    );
+  }
+
+  #recipeUnits(shared: Pick<Surroundings, 'foods' | 'cultures' | 'used'>): readonly RecipeUnit[] {
+    const { outline, book, file } = this;
+    const key = surroundingsKey(outline, book.version, [...this.#reached]);
+    const usesOf: Surroundings['usesOf'] = (facts, report) => this.#usesOf(facts, report);
+    return this.recipes.units(this.document, outline, { file, head: outline.head, book, ...shared, usesOf }, key);
   }
 
   #lineMessages(): void {
@@ -127,38 +165,6 @@ class FileCompiler {
     return cultures;
   }
 
-  // ---------------------------------------------------------------- recipes and variants
-
-  #recipe(recipe: RecipeBlock, scope: FoodScope, cultures: ReadonlyMap<string, Culture>, headUses: ReadonlyMap<string, NamedProduct>): Formula[] {
-    const used = new Map([...headUses, ...this.#usesOf(recipe.facts)]);
-    const variants = recipe.variants.map((variant) => variant.heading.content.name?.text ?? '');
-    const shared = { file: this.file, head: this.outline.head, foods: scope, cultures, used, variants };
-    const base = compileRecipe(recipe, { ...shared, report: this.report });
-    const formulas = [base];
-    const names = new Set<string>();
-    for (const variant of recipe.variants) {
-      const name = variant.heading.content.name;
-      const ref: LineRef = { file: this.file, line: variant.heading.line };
-      if (name && names.has(normaliseName(name.text))) {
-        this.report(diagnose('N03', placeOf(ref, name.span), { name: name.text }));
-      }
-      if (name) names.add(normaliseName(name.text));
-      formulas.push(this.#variant(recipe, variant, ref, shared));
-    }
-    return formulas;
-  }
-
-  #variant(recipe: RecipeBlock, variant: RecipeBlock['variants'][number], ref: LineRef, shared: Omit<RecipeContext, 'report'>): Formula {
-    const { recipe: expanded, edits, factor } = expandVariant(recipe, variant, this.file, this.report);
-    const name = variant.heading.content.name?.text ?? '';
-    // A message about a variant says so; what the base already says is not said again.
-    const report = (diagnostic: Diagnostic): void => {
-      if (this.#saidHere.has(placeKey(diagnostic))) return;
-      this.report({ ...diagnostic, related: [...diagnostic.related, { place: linePlace(ref), note: `in the variant ${quoted(name)}` }] });
-    };
-    return compileRecipe(expanded, { ...shared, variant: { name, ref, edits, factor }, report });
-  }
-
   #sameTitle(): void {
     const titles = new Map<string, LineRef>();
     for (const recipe of this.outline.recipes) {
@@ -173,46 +179,39 @@ class FileCompiler {
 
   // ---------------------------------------------------------------- use … from
 
-  #usesOf(facts: readonly Typed<FactLine>[]): ReadonlyMap<string, NamedProduct> {
+  #usesOf(facts: readonly Typed<FactLine>[], report: (d: Diagnostic) => void): ReadonlyMap<string, NamedProduct> {
     const used = new Map<string, NamedProduct>();
     for (const { content, line } of usesOf(facts)) {
       const ref: LineRef = { file: this.file, line };
-      const path = resolvePath(this.file, content.path.text);
-      if (path === undefined) {
-        this.report(diagnose('N14', placeOf(ref, content.path.span), { path: content.path.text }));
-        continue;
-      }
-      if (!this.#uses.includes(path)) this.#uses.push(path);
-      const found = this.reach(path);
-      if (found.kind === 'missing') {
-        this.report(diagnose('N09', placeOf(ref, content.path.span), { path: content.path.text }));
-        continue;
-      }
-      if (found.kind === 'circle') {
-        this.report(diagnose('N08', placeOf(ref, content.path.span), { files: found.through.join(' uses ') }));
-        continue;
-      }
-      const product = productNamed(found.compiled, content.name.text);
-      const local = content.as?.text ?? content.name.text;
-      if (!product) {
-        const near = nearest(normaliseName(content.name.text), drawable(found.compiled))[0];
-        this.report(diagnose('N16', placeOf(ref, content.name.span), { name: content.name.text, path: content.path.text, near: near ? `did you mean ${quoted(near)}? ` : '' }));
-        continue;
-      }
-      used.set(normaliseName(local), { kind: 'used', name: local, makeIndex: -1, itemIndex: -1, ref, used: product });
+      const name = content.as?.text ?? content.name.text;
+      const product = this.#reachProduct(content, ref, report);
+      // What could not be had is still a name of this file: the line that draws it is not a second mistake.
+      used.set(normaliseName(name), { kind: 'used', name, makeIndex: -1, itemIndex: -1, ref, ...(product ? { used: product } : {}) });
     }
     return used;
   }
 
-  #dishes(formulas: readonly Formula[], used: ReadonlyMap<string, NamedProduct>): ReadonlyMap<string, Formula> {
-    const dishes = new Map<string, Formula>();
-    for (const [name, product] of used) if (product.used?.formula) dishes.set(name, product.used.formula);
-    for (const formula of formulas) {
-      const id = normaliseName(formula.title);
-      if (formula.variant) dishes.set(`${id} ${normaliseName(formula.variant)}`, formula);
-      else dishes.set(id, formula);
+  #reachProduct(content: UseFact, ref: LineRef, report: (d: Diagnostic) => void): Product | undefined {
+    const written = content.path.text;
+    const place = placeOf(ref, content.path.span);
+    const path = resolvePath(this.file, written);
+    if (path === undefined) {
+      report(diagnose('N14', place, { path: written }));
+      return undefined;
     }
-    return dishes;
+    if (!this.#uses.includes(path)) this.#uses.push(path);
+    const found = this.reach(path);
+    this.#reached.push(found.kind === 'file' ? found.compiled : undefined);
+    if (found.kind === 'missing') report(diagnose('N09', place, { path: written }));
+    if (found.kind === 'circle') report(diagnose('N08', place, { files: found.through.join(' uses ') }));
+    if (found.kind !== 'file') return undefined;
+    const product = productNamed(found.compiled, content.name.text);
+    if (!product) {
+      const near = nearest(normaliseName(content.name.text), drawable(found.compiled))[0];
+      const help = near ? `did you mean ${quoted(near)}? ` : '';
+      report(diagnose('N16', placeOf(ref, content.name.span), { name: content.name.text, path: written, near: help }));
+    }
+    return product;
   }
 
   #kitchen(block: KitchenBlock): Kitchen {
@@ -230,10 +229,35 @@ class FileCompiler {
   }
 }
 
-const placeKey = (diagnostic: Diagnostic): string => `${diagnostic.code}:${diagnostic.place.start}:${diagnostic.place.end}`;
+/** Recipes of the file by title, variants by title and name, and what it uses: each compiled when a menu asks for it. */
+class LazyDishes implements Dishes {
+  readonly #dishes = new Map<string, () => Formula | undefined>();
+
+  constructor(units: readonly RecipeUnit[], used: ReadonlyMap<string, NamedProduct>) {
+    for (const [name, { used: product }] of used) {
+      if (product?.formula) this.#dishes.set(name, () => product.formula);
+    }
+    for (const unit of units) {
+      const title = normaliseName(unit.block.heading.content.name?.text ?? '');
+      this.#dishes.set(title, () => unit.formulas()[0]);
+      unit.block.variants.forEach(({ heading }, index) => {
+        const name = heading.content.name?.text;
+        if (name) this.#dishes.set(`${title} ${normaliseName(name)}`, () => unit.formulas()[index + 1]);
+      });
+    }
+  }
+
+  get(name: string): Formula | undefined {
+    return this.#dishes.get(name)?.();
+  }
+
+  keys(): MapIterator<string> {
+    return this.#dishes.keys();
+  }
+}
 
 /** A recipe's dish, or a thing made or saved in a file, as something another file can draw. */
-export function productNamed(compiled: Compiled, name: string): NonNullable<NamedProduct['used']> | undefined {
+export function productNamed(compiled: Compiled, name: string): Product | undefined {
   const id = normaliseName(name);
   for (const formula of compiled.formulas) {
     const title = normaliseName(formula.title);

@@ -7,6 +7,7 @@ import { checkLedger } from './checks/ledger-checks.js';
 import { checkPromises } from './checks/promises.js';
 import { checkProse } from './checks/prose-checks.js';
 import { checkSteps } from './checks/step-checks.js';
+import { checkVessel } from './checks/vessel.js';
 import { basisOf, countsOf, recipeFacts, yieldGrams } from './facts.js';
 import { describeFlour, solveFlour } from './flour.js';
 import type { FoodScope } from './foods-in-file.js';
@@ -45,6 +46,7 @@ export function compileRecipe(recipe: RecipeBlock, context: RecipeContext): Form
     taught,
     counts,
     checkFactor: context.variant?.factor,
+    swaps: swapsOf(context.variant?.edits ?? []),
     report: say,
   });
   const make = (pick: Pick, say: (d: Diagnostic) => void): { formula: Formula; run: LedgerRun } => {
@@ -58,9 +60,14 @@ export function compileRecipe(recipe: RecipeBlock, context: RecipeContext): Form
   const { formula, run } = make('middle', report);
   checkLedger(formula, bound, counts, run.cultureTaken, run.cultureSaved, report);
   checkSteps(formula, report);
+  checkVessel(formula, report);
   checkPromises(formula, report);
   checkProse(formula, context.foods, report);
   return formula;
+}
+
+function swapsOf(edits: readonly VariantEdit[]): ReadonlyMap<number, LineRef> {
+  return new Map(edits.filter((edit) => edit.kind === 'swap').flatMap((edit) => edit.touched.map((line): [number, LineRef] => [line, edit.ref])));
 }
 
 /** Runs the agreement check over all lines first, since a line may teach a weight that a line above it needs. */

@@ -35,6 +35,8 @@ export interface LedgerInput {
   readonly flour: Rational | undefined;
   /** A variant's `times`: checks keep their figures and are compared with what is found divided by it. */
   readonly checkFactor: Rational | undefined;
+  /** The `swap` lines of a variant, by the number of the line whose food they changed. */
+  readonly swaps: ReadonlyMap<number, LineRef>;
   report(diagnostic: Diagnostic): void;
 }
 
@@ -262,8 +264,16 @@ class Runner {
       pot.unknown.push({ ref, why: 'depends', name: food.key });
       return;
     }
-    if (content.amount.kind !== 'percent') this.input.report(diagnose('Q08', placeOf(ref, content.name.span), { name: content.name.text }));
+    if (content.amount.kind !== 'percent') this.#noWeight(item);
     pot.unknown.push({ ref, why: content.amount.kind === 'percent' ? 'depends' : 'no-weight', name: food.key });
+  }
+
+  /** Q08; where a variant's `swap` put the food there, V02 at that line. */
+  #noWeight(item: BoundIn): void {
+    const { content, ref } = item;
+    const swap = this.input.swaps.get(ref.line.number);
+    if (swap) this.input.report(diagnose('V02', linePlace(swap), { name: content.name.text }));
+    else this.input.report(diagnose('Q08', placeOf(ref, content.name.span), { name: content.name.text }));
   }
 
   #drawProduct(name: string, item: BoundIn, weighed: Weighed, pot: OpenPot, itemIndex: number): { grams?: Rational; share?: Rational } {
@@ -437,6 +447,13 @@ class Runner {
     const target = this.#outTarget(item, pot);
     if (!target) return undefined;
     const { chosen, manner, name } = target;
+    if (item.content.verb === 'save' && item.content.of && !item.content.as && pot.parts.has(chosen)) {
+      // What is taken is in the pot, so the new thing still needs a name.
+      this.input.report(diagnose('L14', placeOf(item.ref, item.content.of.span), { found: item.content.of.text }));
+    }
+    if (item.content.verb === 'lose' && item.of?.kind === 'food' && isWater(item.of.food) && shareWritten(item.content.amount, 'middle') && item.content.of) {
+      this.input.report(diagnose('M08', placeOf(item.ref, item.content.of.span), {}));
+    }
     if (manner === 'liquid') return this.#drain(item, pot);
     const held = pot.parts.massWhere(chosen);
     const inexact = pot.unknown.length > 0 && (manner === 'evenly' || pot.unknown.some((entry) => entry.name === name.key));
@@ -546,7 +563,7 @@ class Runner {
   #nothingThere(item: BoundOut, name: string, pot: OpenPot): void {
     const of = item.content.of;
     const hasOf = of ? /\bof\s+$/i.test(item.ref.line.text.slice(0, of.span.start)) : false;
-    if (item.content.verb === 'save' && of && !hasOf && !item.content.as) {
+    if (of && !hasOf && !item.content.as) {
       this.input.report(diagnose('M07', placeOf(item.ref, of.span), { name }));
     } else if (of) this.#notInPot(name, placeOf(item.ref, of.span), pot);
   }

@@ -7,8 +7,11 @@ import { normaliseName, quoted } from './names.js';
 import { linePlace, placeOf } from './places.js';
 import { baseValue, pickOf } from './weighing.js';
 
+/** The dishes that a menu can put in, by normalised name; a formula is made when it is asked for. */
+export type Dishes = Pick<ReadonlyMap<string, Formula>, 'get' | 'keys'>;
+
 /** A menu: its courses put in dishes, the same ledger one level up. */
-export function compileMenu(block: MenuBlock, file: string, dishes: ReadonlyMap<string, Formula>, report: (d: Diagnostic) => void): Menu {
+export function compileMenu(block: MenuBlock, file: string, dishes: Dishes, report: (d: Diagnostic) => void): Menu {
   const date = block.facts.find((fact) => fact.content.kind === 'date')?.content;
   return {
     name: block.heading.content.name?.text ?? '',
@@ -23,7 +26,7 @@ export function compileMenu(block: MenuBlock, file: string, dishes: ReadonlyMap<
   };
 }
 
-function dishOf(content: InLine, ref: LineRef, dishes: ReadonlyMap<string, Formula>, report: (d: Diagnostic) => void): MenuDish {
+function dishOf(content: InLine, ref: LineRef, dishes: Dishes, report: (d: Diagnostic) => void): MenuDish {
   const id = normaliseName(content.name.text);
   const formula = dishes.get(id);
   if (!formula) {

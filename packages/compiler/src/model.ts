@@ -325,8 +325,13 @@ export interface Menu {
 export interface Compiled {
   readonly path: string;
   readonly document: Document;
-  /** Every recipe and every variant of it, base first. */
+  /** Every recipe and every variant of it, base first. Made when first asked for; see `formulasAt`. */
   readonly formulas: readonly Formula[];
+  /**
+   * The formulas of the recipe to which a line belongs (that of the last `recipe` line above it), base first; empty
+   * above the first. An editor asks for these alone, so that a keystroke does not cost the other recipes of the file.
+   */
+  formulasAt(line: number): readonly Formula[];
   readonly kitchens: readonly Kitchen[];
   readonly menus: readonly Menu[];
   readonly foods: ReadonlyMap<string, LedgerFood>;

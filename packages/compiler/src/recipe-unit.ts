@@ -1,11 +1,10 @@
-import { sentence, type Diagnostic } from '@quern/text';
+import { diagnose, sentence, type Diagnostic } from '@quern/text';
 import type { FactLine, Outline, RecipeBlock, Typed } from '@quern/syntax';
 import type { NamedProduct } from './bind.js';
 import { FoodScope } from './foods-in-file.js';
 import type { FoodBook } from './food-book.js';
 import { compileRecipe, type RecipeContext } from './formula.js';
 import type { Culture, Formula, LedgerFood, LineRef } from './model.js';
-import { diagnose } from '@quern/text';
 import { normaliseName, quoted } from './names.js';
 import { linePlace, placeOf } from './places.js';
 import { expandVariant } from './variants.js';
@@ -28,15 +27,39 @@ export interface Surroundings {
 export interface CompiledRecipe {
   readonly formulas: readonly Formula[];
   readonly diagnostics: readonly Diagnostic[];
+  /** Names of foods and cultures that were looked for in the file, found or not. */
+  readonly looked: ReadonlySet<string>;
+}
+
+/** A map that remembers what was looked for in it. */
+class Watched<V> extends Map<string, V> {
+  constructor(
+    entries: ReadonlyMap<string, V>,
+    readonly looked: Set<string>,
+  ) {
+    super(entries);
+  }
+
+  override get(name: string): V | undefined {
+    this.looked.add(name);
+    return super.get(name);
+  }
+
+  override has(name: string): boolean {
+    this.looked.add(name);
+    return super.has(name);
+  }
 }
 
 /** Compiles a recipe and each variant of it, base first. Depends on the recipe's own lines and on the surroundings only. */
 export function compileUnit(recipe: RecipeBlock, around: Surroundings): CompiledRecipe {
   const said = new Said();
-  const { file, head, cultures } = around;
+  const looked = new Set<string>();
+  const { file, head } = around;
+  const cultures = new Watched(around.cultures, looked);
   const used = new Map([...around.used, ...around.usesOf(recipe.facts, said.report)]);
   const variants = recipe.variants.map((variant) => variant.heading.content.name?.text ?? '');
-  const foods = new FoodScope(around.book, around.foods);
+  const foods = new FoodScope(around.book, new Watched(around.foods, looked));
   const shared = { file, head, foods, cultures, used, variants };
   const formulas = [compileRecipe(recipe, { ...shared, report: said.report })];
   const names = new Set<string>();
@@ -49,7 +72,7 @@ export function compileUnit(recipe: RecipeBlock, around: Surroundings): Compiled
     if (name) names.add(normaliseName(name.text));
     formulas.push(compileVariant(recipe, variant, ref, shared, said));
   }
-  return { formulas, diagnostics: said.diagnostics };
+  return { formulas, diagnostics: said.diagnostics, looked };
 }
 
 function compileVariant(

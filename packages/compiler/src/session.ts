@@ -2,6 +2,8 @@ import { outline, parseDocument, type Document, type LineCache } from '@quern/sy
 import { compileFile, type Reach } from './file.js';
 import type { Host } from './food-book.js';
 import type { Compiled } from './model.js';
+import { resolvePath } from './paths.js';
+import { RecipeCache } from './recipe-cache.js';
 
 /*
  * Keeps what has been compiled, under three rules: what is kept is never changed; a file's entry depends on its own
@@ -24,6 +26,8 @@ export class Session {
   readonly #open = new Map<string, string>();
   readonly #documents = new Map<string, Document>();
   readonly #entries = new Map<string, Entry>();
+  /** Recipes by file, so that one that has not changed is not compiled again with its file. */
+  readonly #recipes = new Map<string, RecipeCache>();
 
   constructor(
     readonly host: Host,
@@ -54,7 +58,7 @@ export class Session {
 
   /** The file compiled with all it uses; undefined when it cannot be read. */
   compile(path: string): Compiled | undefined {
-    return this.#compile(path, []);
+    return this.#compile(path);
   }
 
   /** Forgets a file, as when it is closed for good. */
@@ -62,31 +66,64 @@ export class Session {
     this.#open.delete(path);
     this.#documents.delete(path);
     this.#entries.delete(path);
+    this.#recipes.delete(path);
   }
 
-  #compile(path: string, through: readonly string[]): Compiled | undefined {
+  #recipesOf(path: string): RecipeCache {
+    const known = this.#recipes.get(path) ?? new RecipeCache();
+    this.#recipes.set(path, known);
+    return known;
+  }
+
+  #compile(path: string): Compiled | undefined {
     const known = this.#entries.get(path);
     if (known && this.#isFresh(known)) return known.compiled;
     const document = this.document(path);
     if (!document) return undefined;
     const texts = new Map<string, string | undefined>([[path, document.text]]);
-    let inCircle = false;
     const reach: Reach = (other) => {
-      const chain = [...through, path];
-      if (chain.includes(other)) {
-        inCircle = true;
-        return { kind: 'circle', through: [...chain.slice(chain.indexOf(other)), other].map((file) => file.split('/').at(-1) ?? file) };
+      const circle = this.#wayBack(path, other);
+      if (circle) {
+        for (const file of circle) texts.set(file, this.text(file));
+        return { kind: 'circle', through: circle.map((file) => file.split('/').at(-1) ?? file) };
       }
       texts.set(other, this.text(other));
-      const compiled = this.#compile(other, chain);
+      const compiled = this.#compile(other);
       if (!compiled) return { kind: 'missing' };
       for (const [file, text] of this.#entries.get(other)?.texts ?? []) texts.set(file, text);
       return { kind: 'file', compiled };
     };
-    const compiled = compileFile(document, outline(document), this.host.foods, reach);
-    // A file met inside a circle was compiled without what it uses: right for this chain only, so it is not kept.
-    if (!inCircle || through.length === 0) this.#entries.set(path, { compiled, texts });
+    const compiled = compileFile(document, outline(document), this.host.foods, reach, this.#recipesOf(path));
+    this.#entries.set(path, { compiled, texts });
     return compiled;
+  }
+
+  /**
+   * The files through which `start` is used again when it uses `next`, beginning and ending with `start`; undefined when
+   * there is no such circle. Every file of a circle refuses that use, so compiling never runs in circles.
+   */
+  #wayBack(start: string, next: string): readonly string[] | undefined {
+    const seen = new Set<string>();
+    const walk = (file: string, way: readonly string[]): readonly string[] | undefined => {
+      if (file === start) return [...way, file];
+      if (seen.has(file)) return undefined;
+      seen.add(file);
+      for (const used of this.#usedPaths(file)) {
+        const found = walk(used, [...way, file]);
+        if (found) return found;
+      }
+      return undefined;
+    };
+    return walk(next, [start]);
+  }
+
+  /** Paths that a file's `use` lines name, without compiling it. */
+  #usedPaths(path: string): string[] {
+    const document = this.document(path);
+    return (document?.lines ?? []).flatMap(({ parsed: { content } }) => {
+      const used = content.kind === 'use' ? resolvePath(path, content.path.text) : undefined;
+      return used === undefined ? [] : [used];
+    });
   }
 
   #isFresh(entry: Entry): boolean {

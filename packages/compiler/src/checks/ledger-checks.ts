@@ -1,5 +1,20 @@
 import { diagnose, type Diagnostic } from '@quern/text';
-import { absolute, compare, divide, exact, multiply, rational, sign, subtract, sum, sizeOf, toDecimal, ONE, ZERO, type Rational } from '@quern/quantity';
+import {
+  absolute,
+  compare,
+  divide,
+  exact,
+  multiply,
+  rational,
+  sign,
+  subtract,
+  sum,
+  sizeOf,
+  toDecimal,
+  ONE,
+  ZERO,
+  type Rational,
+} from '@quern/quantity';
 import type { Bound } from '../bind.js';
 import { yieldGrams } from '../facts.js';
 import type { LedgerInput } from '../ledger.js';
@@ -15,7 +30,14 @@ const ASSERTED_TOLERANCE = exact('0.01');
 const LEFT_OVER = exact('0.01');
 
 /** Everything that is asked of the finished ledger of one formula. */
-export function checkLedger(formula: Formula, bound: Bound, counts: LedgerInput['counts'], taken: ReadonlyMap<string, Rational>, saved: ReadonlyMap<string, Rational>, report: Report): void {
+export function checkLedger(
+  formula: Formula,
+  bound: Bound,
+  counts: LedgerInput['counts'],
+  taken: ReadonlyMap<string, Rational>,
+  saved: ReadonlyMap<string, Rational>,
+  report: Report,
+): void {
   for (const make of formula.makes) {
     checkAsserted(make, formula, report);
     checkUnusedFoods(make, report);
@@ -23,7 +45,8 @@ export function checkLedger(formula: Formula, bound: Bound, counts: LedgerInput[
   checkYield(formula, report);
   checkProducts(formula, bound, report);
   checkFlourNames(formula, counts, report);
-  for (const [name, grams] of taken) checkCulture(name, grams, saved.get(name) ?? ZERO, formula.cultures, formula, report);
+  for (const [name, grams] of taken)
+    checkCulture(name, grams, saved.get(name) ?? ZERO, formula.cultures, formula, report);
 }
 
 /** M05: `make dough = 2335 g` against what the pot holds, to one per cent. */
@@ -33,7 +56,13 @@ function checkAsserted(make: Make, formula: Formula, report: Report): void {
   if (sign(grams) <= 0) return;
   const off = absolute(divide(subtract(make.pot.grams, grams), grams));
   if (compare(off, ASSERTED_TOLERANCE) <= 0) return;
-  report(diagnose('M05', placeOf(make.ref, make.asserted.span), { name: make.name, found: showGrams(make.pot.grams), written: showGrams(grams) }));
+  report(
+    diagnose('M05', placeOf(make.ref, make.asserted.span), {
+      name: make.name,
+      found: showGrams(make.pot.grams),
+      written: showGrams(grams),
+    }),
+  );
 }
 
 /** M12: something goes in after the last step, so no sentence says what to do with it. */
@@ -41,7 +70,8 @@ function checkUnusedFoods(make: Make, report: Report): void {
   const last = make.items.findLastIndex((item) => item.kind === 'step');
   if (last < 0) return;
   for (const item of make.items.slice(last + 1)) {
-    if (item.kind === 'in' && !item.optional) report(diagnose('M12', linePlace(item.ref), { name: item.content.name.text, make: make.name }));
+    if (item.kind === 'in' && !item.optional)
+      report(diagnose('M12', linePlace(item.ref), { name: item.content.name.text, make: make.name }));
   }
 }
 
@@ -55,7 +85,11 @@ function checkYield(formula: Formula, report: Report): void {
     const unknown = formula.makes.flatMap((make) => make.pot.unknown);
     const bad = unknown.find((entry) => entry.why === 'bad-line');
     const first = bad ?? unknown[0];
-    const why = bad ? `line ${bad.ref.line.number + 1} cannot be read` : first ? `line ${first.ref.line.number + 1} has no known weight` : 'a weight is unknown';
+    const why = bad
+      ? `line ${bad.ref.line.number + 1} cannot be read`
+      : first
+        ? `line ${first.ref.line.number + 1} has no known weight`
+        : 'a weight is unknown';
     report(diagnose('M10', linePlace(gives.ref), { why }));
     return;
   }
@@ -93,7 +127,9 @@ function neverUsed(product: Product, formula: Formula, report: Report): void {
     report(diagnose('M06', linePlace(make.ref), { name: product.name }));
     return;
   }
-  const item = make.items.find((entry) => entry.kind === 'out' && entry.saved !== undefined && entry.content.as?.text === product.name);
+  const item = make.items.find(
+    (entry) => entry.kind === 'out' && entry.saved !== undefined && entry.content.as?.text === product.name,
+  );
   if (item?.kind === 'out' && !item.content.note) report(diagnose('M13', linePlace(item.ref), { name: product.name }));
 }
 
@@ -122,11 +158,28 @@ function checkFlourNames(formula: Formula, counts: LedgerInput['counts'], report
 }
 
 /** C01: a culture must get back at least what was taken of it. */
-function checkCulture(name: string, taken: Rational, saved: Rational, cultures: ReadonlyMap<string, Culture>, formula: Formula, report: Report): void {
+function checkCulture(
+  name: string,
+  taken: Rational,
+  saved: Rational,
+  cultures: ReadonlyMap<string, Culture>,
+  formula: Formula,
+  report: Report,
+): void {
   if (compare(saved, taken) >= 0) return;
   const line = formula.makes
     .flatMap((make) => make.items)
-    .find((item) => (item.kind === 'in' && item.source.kind === 'culture' && item.source.culture === name) || (item.kind === 'out' && item.saved === name));
+    .find(
+      (item) =>
+        (item.kind === 'in' && item.source.kind === 'culture' && item.source.culture === name) ||
+        (item.kind === 'out' && item.saved === name),
+    );
   const ref = line?.ref ?? cultures.get(name)?.ref ?? formula.ref;
-  report(diagnose('C01', linePlace(ref), { name, taken: showGrams(taken), saved: compare(saved, rational(0)) > 0 ? showGrams(saved) : 'nothing' }));
+  report(
+    diagnose('C01', linePlace(ref), {
+      name,
+      taken: showGrams(taken),
+      saved: compare(saved, rational(0)) > 0 ? showGrams(saved) : 'nothing',
+    }),
+  );
 }

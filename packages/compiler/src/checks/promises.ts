@@ -24,7 +24,8 @@ export function checkPromises(formula: Formula, report: (diagnostic: Diagnostic)
 
 function breaks(item: InItem, classes: readonly AllergenId[], formula: Formula): boolean {
   const { source } = item;
-  const has = (food: Food | undefined): boolean => food?.allergens?.some((allergen) => classes.includes(allergen)) ?? false;
+  const has = (food: Food | undefined): boolean =>
+    food?.allergens?.some((allergen) => classes.includes(allergen)) ?? false;
   switch (source.kind) {
     case 'food':
       return has(source.food.food);

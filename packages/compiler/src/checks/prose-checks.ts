@@ -1,7 +1,12 @@
 import type { Diagnostic } from '@quern/text';
 import type { FoodScope } from '../foods-in-file.js';
 import type { Formula } from '../model.js';
+import { checkNamedFoods } from './named-foods.js';
+import { checkProseFigures } from './prose-figures.js';
 
-export function checkProse(formula: Formula, foods: FoodScope, report: (d: Diagnostic) => void): void {
-  void formula; void foods; void report;
+/** Everything that is asked of the sentences of a formula. */
+export function checkProse(formula: Formula, foods: FoodScope, report: (diagnostic: Diagnostic) => void): void {
+  // A variant's sentences are its base's: a food that it drops or swaps there is spoken of by V03.
+  if (!formula.variant) checkNamedFoods(formula, foods, report);
+  checkProseFigures(formula, report);
 }

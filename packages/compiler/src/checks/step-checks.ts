@@ -1,5 +1,14 @@
 import { diagnose, type Diagnostic } from '@quern/text';
-import { absolute, compare, rational, subtract, multiply, exact, temperaturePoint, type Rational } from '@quern/quantity';
+import {
+  absolute,
+  compare,
+  rational,
+  subtract,
+  multiply,
+  exact,
+  temperaturePoint,
+  type Rational,
+} from '@quern/quantity';
 import type { AtClause, Temperature } from '@quern/syntax';
 import type { Formula, StepItem } from '../model.js';
 import { linePlace, placeOf } from '../places.js';
@@ -13,7 +22,8 @@ export function checkSteps(formula: Formula, report: Report): void {
   for (const make of formula.makes) {
     for (const item of make.items) {
       if (item.kind !== 'step') continue;
-      if (!item.content.time) report(diagnose('T01', placeOf(item.ref, item.content.laneSpan), { lane: item.content.lane }));
+      if (!item.content.time)
+        report(diagnose('T01', placeOf(item.ref, item.content.laneSpan), { lane: item.content.lane }));
       for (const clause of item.content.clauses) if (clause.kind === 'at') checkHeat(clause, item, report);
       checkCare(item, report);
     }
@@ -35,8 +45,17 @@ function checkHeat(clause: AtClause, item: StepItem, report: Report): void {
     const offLow = absolute(subtract(celsius(temperature.low, temperature.scale), celsius(equal.low, equal.scale)));
     const offHigh = absolute(subtract(celsius(temperature.high, temperature.scale), celsius(equal.high, equal.scale)));
     if (compare(offLow, DIAL) > 0 || compare(offHigh, DIAL) > 0) {
-      const other = equal.scale === 'F' ? fahrenheit(celsius(temperature.low, temperature.scale)) : round(celsius(temperature.low, temperature.scale));
-      report(diagnose('T06', placeOf(item.ref, equal.span), { first: show(temperature), second: show(equal), instead: `${other} ${equal.scale}` }));
+      const other =
+        equal.scale === 'F'
+          ? fahrenheit(celsius(temperature.low, temperature.scale))
+          : round(celsius(temperature.low, temperature.scale));
+      report(
+        diagnose('T06', placeOf(item.ref, equal.span), {
+          first: show(temperature),
+          second: show(equal),
+          instead: `${other} ${equal.scale}`,
+        }),
+      );
     }
   }
   if (!change) return;

@@ -20,7 +20,9 @@ export interface Message {
 type Holes<S extends string> = S extends `${string}{${infer Name}}${infer Rest}` ? Name | Holes<Rest> : never;
 
 /** The arguments that a message's text and help ask for. */
-export type ArgumentsOf<M extends { readonly text: string; readonly help: string }> = Readonly<Record<Holes<M['text']> | Holes<M['help']>, string>>;
+export type ArgumentsOf<M extends { readonly text: string; readonly help: string }> = Readonly<
+  Record<Holes<M['text']> | Holes<M['help']>, string>
+>;
 
 export function defineMessages<const T extends Readonly<Record<string, Message>>>(table: T): T {
   return table;

@@ -115,7 +115,7 @@ export const nameMessages = defineMessages({
     text: '{path} is not a path inside this folder of recipes',
     help: 'write a path that counts from this file and stays inside the folder, with / between its parts',
     why: 'A recipe may read only files that belong to its own folder of recipes: never an absolute path, a web address, or a path that climbs out.',
-    bad: 'use Puff from /etc/puff.quern\n\nrecipe Tart\n\nmake tart\n  200 g Puff\n  hands 1 min: Roll.\n',
+    bad: 'use Puff from ../../puff.quern\n\nrecipe Tart\n\nmake tart\n  200 g Puff\n  hands 1 min: Roll.\n',
     good: 'use Puff from puff.quern\n\nrecipe Tart\n\nmake tart\n  200 g Puff\n  hands 1 min: Roll.\n=== puff.quern\nrecipe Puff\n\nmake puff\n  200 g strong wheat flour\n  hands 1 min: Fold.\n',
   },
   N15: {

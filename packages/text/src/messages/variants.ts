@@ -1,6 +1,7 @@
 import { defineMessages } from './define.js';
 
-const base = 'recipe Scones\n\nmake scones\n  300 g strong wheat flour\n  60 g unsalted butter\n  150 g whole milk\n  hands 5 min: Rub in the butter and stir in the milk.\n';
+const base =
+  'recipe Scones\n\nmake scones\n  300 g strong wheat flour\n  60 g unsalted butter\n  150 g whole milk\n  hands 5 min: Rub in the butter and stir in the milk.\n';
 
 export const variantMessages = defineMessages({
   V01: {
@@ -28,7 +29,7 @@ export const variantMessages = defineMessages({
     help: 'write that make anew under the variant',
     why: 'The food is dropped, but a sentence still tells the reader to use it.',
     bad: `${base}\nvariant lean\n  drop unsalted butter\n`,
-    good: `${base}\nvariant lean\n  drop unsalted butter\n  make scones\n    300 g strong wheat flour\n    150 g whole milk\n    hands 5 min: Stir in the milk.\n`,
+    good: `${base}\nvariant lean\n  make scones\n    300 g strong wheat flour\n    150 g whole milk\n    hands 5 min: Stir in the milk.\n`,
   },
   V04: {
     name: 'variant selects several lines',
