@@ -418,6 +418,17 @@ export interface RoomFact extends LineBase {
   readonly kind: 'room';
   readonly temperature: Temperature;
 }
+/** How long things may stand in a kitchen: `stand 1 h` between two steps, `hold 2 h` a finished product. */
+export interface StandFact extends LineBase {
+  readonly kind: 'stand';
+  readonly word: 'stand' | 'hold';
+  readonly time: Time;
+}
+/** `stretch 10 %`: how far a wait of a single figure may be drawn out in a kitchen. */
+export interface StretchFact extends LineBase {
+  readonly kind: 'stretch';
+  readonly percent: NumberRange;
+}
 /** `date 2041-02-16`; the text is a valid ISO 8601 date. */
 export interface DateFact extends LineBase {
   readonly kind: 'date';
@@ -455,6 +466,8 @@ export type FactLine =
   | HasFact
   | AwakeFact
   | RoomFact
+  | StandFact
+  | StretchFact
   | DateFact
   | BakedFact;
 

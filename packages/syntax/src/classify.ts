@@ -38,6 +38,8 @@ export type RuleName =
   | 'hasFact'
   | 'awakeFact'
   | 'roomFact'
+  | 'standFact'
+  | 'stretchFact'
   | 'dateFact';
 
 /** What a word opens. */
@@ -123,6 +125,7 @@ export function factWord(content: FactLine): string {
   switch (content.kind) {
     case 'text-fact':
     case 'list-fact':
+    case 'stand':
       return content.word;
     case 'count-as':
       return 'count';

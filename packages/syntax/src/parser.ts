@@ -25,6 +25,8 @@ import type {
   PerFact,
   RoomFact,
   ServesFact,
+  StandFact,
+  StretchFact,
   SwapFact,
   Temperature,
   TextFact,
@@ -427,6 +429,19 @@ export class LineParser extends BodyParser {
     this.CONSUME(t.Opening);
     const temperature = this.SUBRULE(this.temperature);
     return this.ACTION(() => ({ kind: 'room', temperature }));
+  });
+
+  readonly standFact = this.RULE('standFact', (): Bare<StandFact> => {
+    const word = this.CONSUME(t.Opening);
+    const time = this.SUBRULE(this.time);
+    return this.ACTION(() => ({ kind: 'stand', word: this.opening(word) as StandFact['word'], time }));
+  });
+
+  readonly stretchFact = this.RULE('stretchFact', (): Bare<StretchFact> => {
+    this.CONSUME(t.Opening);
+    const percent = this.SUBRULE(this.range);
+    this.CONSUME(t.Percent);
+    return this.ACTION(() => ({ kind: 'stretch', percent }));
   });
 
   readonly isoDate = this.RULE('isoDate', (): Words => {

@@ -334,6 +334,10 @@ function printFact(fact: FactLine): string {
       return `${printClock(fact.from)}-${printClock(fact.to)}`;
     case 'room':
       return printTemperature(fact.temperature);
+    case 'stand':
+      return printTime(fact.time);
+    case 'stretch':
+      return `${printRange(fact.percent)} %`;
     case 'date':
       return fact.date;
     case 'baked': {

@@ -63,6 +63,9 @@ const SINGLE: ReadonlySet<string> = new Set([
   'date',
   'awake',
   'room',
+  'stand',
+  'hold',
+  'stretch',
   'parts',
 ]);
 /** Facts that print under the step above when they stand in a make. */

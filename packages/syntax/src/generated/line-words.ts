@@ -59,5 +59,8 @@ export const lineWords: readonly LineWord[] = [
   {"word":"has","kind":"fact","rule":"hasFact","mode":"list","form":"has NUMBER THING of NUMBER shelves, NUMBER THING","example":"has 1 oven of 2 shelves, 4 rings, 1 cook","says":"what a kitchen has","standsIn":["kitchen"]},
   {"word":"awake","kind":"fact","rule":"awakeFact","mode":"list","form":"awake CLOCK-CLOCK","example":"awake 07:00-23:00","says":"the hours in which a cook works","standsIn":["kitchen"]},
   {"word":"room","kind":"fact","rule":"roomFact","mode":"note","form":"room TEMPERATURE","example":"room 19-21 C","says":"the temperature of the room","standsIn":["kitchen"]},
+  {"word":"stand","kind":"fact","rule":"standFact","mode":"note","form":"stand TIME","example":"stand 1 h","says":"how long something may stand between two steps in this kitchen","standsIn":["kitchen"]},
+  {"word":"hold","kind":"fact","rule":"standFact","mode":"note","form":"hold TIME","example":"hold 2 h","says":"how long a finished product may stand in this kitchen when nothing says how long it keeps","standsIn":["kitchen"]},
+  {"word":"stretch","kind":"fact","rule":"stretchFact","mode":"note","form":"stretch NUMBER %","example":"stretch 10 %","says":"how far a wait of a single figure may be drawn out in this kitchen","standsIn":["kitchen"]},
   {"word":"date","kind":"fact","rule":"dateFact","mode":"note","form":"date YEAR-MONTH-DAY","example":"date 2041-02-16","says":"the day of the menu","standsIn":["menu"]},
 ];
