@@ -2,6 +2,12 @@ import type { Document, Line, ParsedLine } from './ast.js';
 import { cutLines, hasByteOrderMark } from './lines.js';
 import { parseLine } from './parse-line.js';
 
+/** A line's text by itself, holding on to nothing of the file it was cut from, and what it parses to. */
+interface KnownLine {
+  readonly text: string;
+  readonly parsed: ParsedLine;
+}
+
 /**
  * Parsed lines by their text. A parsed line depends on its text alone and is never changed, so the same text gives the
  * same object again, in whatever file and at whatever place: a keystroke costs the line it falls in.
@@ -9,8 +15,8 @@ import { parseLine } from './parse-line.js';
  * Two generations bound it: when the young one is full it becomes the old one, and what is asked for again moves back.
  */
 export class LineCache {
-  #young = new Map<string, ParsedLine>();
-  #old = new Map<string, ParsedLine>();
+  #young = new Map<string, KnownLine>();
+  #old = new Map<string, KnownLine>();
 
   /** @param limit how many lines a generation holds; at most twice as many are kept. */
   constructor(readonly limit = 50_000) {}
@@ -20,18 +26,27 @@ export class LineCache {
     return this.#young.size + this.#old.size;
   }
 
-  /** The parsed line of a text, parsed now if it is not kept. */
-  get(text: string): ParsedLine {
+  /** The line of a text, parsed now if it is not kept. */
+  get(text: string): KnownLine {
     const young = this.#young.get(text);
     if (young !== undefined) return young;
-    const parsed = this.#old.get(text) ?? parseLine(text);
+    const known = this.#old.get(text) ?? knownLine(detached(text));
     if (this.#young.size >= this.limit) {
       this.#old = this.#young;
       this.#young = new Map();
     }
-    this.#young.set(text, parsed);
-    return parsed;
+    this.#young.set(known.text, known);
+    return known;
   }
+}
+
+function knownLine(text: string): KnownLine {
+  return { text, parsed: parseLine(text) };
+}
+
+/** A copy of a text. Engines keep a slice as a view of the whole, so that one kept line would keep its whole file. */
+function detached(slice: string): string {
+  return slice.length < 13 ? slice : (JSON.parse(JSON.stringify(slice)) as string);
 }
 
 /** Reads a file. Never throws: a line that cannot be read is a line all the same, with its messages. */
@@ -39,8 +54,8 @@ export function parseDocument(path: string, text: string, cache?: LineCache): Do
   const lines: Line[] = [];
   let number = 0;
   for (const { start, text: line, ending } of cutLines(text)) {
-    const parsed = cache === undefined ? parseLine(line) : cache.get(line);
-    lines.push({ number: number++, start, text: line, ending, parsed });
+    const known = cache === undefined ? knownLine(line) : cache.get(line);
+    lines.push({ number: number++, start, text: known.text, ending, parsed: known.parsed });
   }
   return { path, text, byteOrderMark: hasByteOrderMark(text), lines };
 }
