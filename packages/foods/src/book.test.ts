@@ -43,6 +43,14 @@ describe('a name is found', () => {
     expect(found('frozen cherries')).toMatchObject({ how: 'head', food: { id: 'cherry' } });
   });
 
+  test('whatever it is for, and by the fruit', () => {
+    expect(found('butter for greasing').food.id).toBe('butter');
+    expect(found('plain flour for dusting').food.id).toBe('plain-flour');
+    expect(found('juice of a lemon')).toMatchObject({ piece: 'fruit', food: { id: 'lemon-juice' } });
+    expect(found('finely grated zest of 1 orange').food.id).toBe('orange-zest');
+    expect(found('70% dark chocolate').food.id).toBe('dark-chocolate');
+  });
+
   test('with the part that it counts', () => {
     expect(found('garlic cloves')).toMatchObject({ piece: 'clove', food: { id: 'garlic' } });
     expect(found('thyme sprigs')).toMatchObject({ piece: 'sprig', food: { id: 'thyme' } });
@@ -79,6 +87,7 @@ describe('a name is never guessed', () => {
     expect(book.find('heritage carrots')).toMatchObject({ kind: 'unknown', near: ['carrot'], accents: false });
     expect(book.find('smoked butter')).toMatchObject({ kind: 'unknown', near: ['butter'] });
     expect(book.find('cooked rice')).toMatchObject({ kind: 'unknown' });
+    expect(book.find('juice of half a lemon')).toMatchObject({ kind: 'unknown' });
   });
 
   test('when a qualifier does not suit the food', () => {

@@ -90,9 +90,9 @@ class TableBook implements FoodBook {
   /** Qualifiers such as `frozen` hold for some foods only. */
   #allows(entry: Entry, peeled: Peeled): boolean {
     if (peeled.roles.length === 0) return true;
-    if (entry.how === 'ambiguous') return false;
-    const { roles } = this.#food(entry.row);
-    return peeled.roles.every((allowed) => roles.some((role) => allowed.includes(role)));
+    const foods =
+      entry.how === 'ambiguous' ? entry.candidates.flatMap((id) => this.get(id) ?? []) : [this.#food(entry.row)];
+    return peeled.roles.every((allowed) => foods.every((food) => food.roles.some((role) => allowed.includes(role))));
   }
 
   #answer(entry: Entry, peeled: Peeled, head: boolean): FoodAnswer {

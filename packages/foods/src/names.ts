@@ -44,15 +44,16 @@ export function singular(word: string): string {
 const PLAIN = /^[a-z ]*$/;
 const ASCII = /^[ -~]*$/;
 const MARKS = /['’‘ʼ`]/g;
+const PERCENT = /(\d)%/g;
 const GAPS = /[-‐‑‒–—\s]+/g;
 
 const withoutThe = (name: string): string => (name.startsWith('the ') ? name.slice(4) : name);
 
-/** Lower case, NFC, one space between words, no leading `the`, no apostrophes; plurals are left alone. */
+/** Lower case, NFC, one space between words and before a percent sign, no leading `the`, no apostrophes; plurals are left alone. */
 export function tidyName(name: string): string {
   if (PLAIN.test(name) && !name.includes('  ')) return withoutThe(name.trim());
   const composed = ASCII.test(name) ? name : name.normalize('NFC');
-  return withoutThe(composed.toLowerCase().replace(MARKS, '').replace(GAPS, ' ').trim());
+  return withoutThe(composed.toLowerCase().replace(MARKS, '').replace(PERCENT, '$1 %').replace(GAPS, ' ').trim());
 }
 
 /** Folds the plural of the last word, and of the last word before `of` (`legs of lamb`). */

@@ -53,7 +53,7 @@ const FORMS = new Map(
 
 /** States that change neither weight nor worth enough to matter: what is done to a thing before it is weighed. */
 const STATES = new Set(
-  `fresh ripe cold cool warm hot chilled soft softened organic firm washed rinsed cleaned scrubbed trimmed good best
+  `fresh ripe unrefined cold cool warm hot chilled soft softened organic firm washed rinsed cleaned scrubbed trimmed good best
   finest quality plain natural seedless unwaxed local seasonal additional extra room temperature tender raw peeled
   pitted stoned deseeded seeded cored hulled shelled podded drained unpeeled prepared separated`.split(/\s+/),
 );
@@ -126,6 +126,19 @@ function peelBack(peeled: Peeled): Peeled | undefined {
   return next ? { ...next, head: rest } : undefined;
 }
 
+/** What a food is for: `butter for greasing`. */
+const PURPOSE =
+  / for (?:the |a )?(?:brushing|coating|cooking|deep frying|dish|drizzling|dusting|finishing|frying|garnish|glazing|greasing|kneading|pan|rolling|rolling out|serving|sprinkling|tin|tins|topping|work surface|worktop)$/;
+
+const peelPurpose = (peeled: Peeled): Peeled | undefined =>
+  PURPOSE.test(peeled.head) ? { ...peeled, head: peeled.head.replace(PURPOSE, '') } : undefined;
+
+/** `juice of a lemon` is `juice of lemon`: the article says only that it is one. */
+const ONE = / of (?:a|an|one|1|the) /;
+
+const peelArticle = (peeled: Peeled): Peeled | undefined =>
+  ONE.test(peeled.head) ? { ...peeled, head: peeled.head.replace(ONE, ' of ') } : undefined;
+
 /** `sprig of thyme` and `sprigs thyme` are `thyme` by the sprig. */
 function peelPartOf(peeled: Peeled): Peeled | undefined {
   const found = /^(\S+) of (.+)$/.exec(peeled.head);
@@ -141,7 +154,7 @@ export function* peel(name: string): Generator<Peeled> {
   const waiting: Peeled[] = [{ head: name, form: '', size: '', piece: '', roles: [] }];
   const seen = new Set<string>([name]);
   for (let next = waiting.shift(); next; next = waiting.shift()) {
-    for (const shorter of [peelFront(next), peelPartOf(next), peelBack(next)]) {
+    for (const shorter of [peelPurpose(next), peelArticle(next), peelFront(next), peelPartOf(next), peelBack(next)]) {
       if (!shorter || seen.has(shorter.head)) continue;
       seen.add(shorter.head);
       yield shorter;
