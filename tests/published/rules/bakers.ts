@@ -7,6 +7,7 @@ import { divide, exact, multiply, rational, sum, toDecimal, type Rational } from
 import { compileText, formulaOf } from '../compile-text.js';
 import { agreement, type Figures } from '../printed.js';
 import { doesNotApply, found, rule, type Row, type Rule } from '../proof.js';
+import { rules as tins } from './tins.js';
 
 /** What the names in the keys are called in the formulas. */
 const foodNames: Readonly<Record<string, string>> = {
@@ -273,6 +274,7 @@ export const rules: readonly Rule[] = [
     return found(toDecimal(grams, 0) === '267', `314 g less 15.0 % is ${toDecimal(grams, 2)} g`);
   }),
   doesNotApply(/^loss\.(scaling|bakeout|range)/, `usual losses in the oven; ${written}`),
+  ...tins,
   doesNotApply(
     /^DDT\./,
     'the temperature of the water for a wanted dough temperature; Quern holds temperatures, it does not work them out',

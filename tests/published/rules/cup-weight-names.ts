@@ -43,7 +43,6 @@ export const names: Readonly<Record<string, string>> = {
   'usda.syrups_corn_dark': 'dark corn syrup',
   'usda.syrups_corn_light': 'light corn syrup',
   'usda.syrups_maple': 'maple syrup',
-  'usda.syrups_corn_high_fructose': 'high-fructose corn syrup',
   'usda.butter_without_salt': 'unsalted butter',
   'usda.butter_salted': 'salted butter',
   'usda.milk_whole_3_25_milkfat_with_added_vitamin_d': 'whole milk',

@@ -71,6 +71,10 @@ const notCompared: readonly Rule[] = [
   doesNotApply(/@1 (lemon|lime|fruit) yields$/, 'the juice of a fruit; a line states the juice'),
   doesNotApply(/(in shell|with hulls), edible yield/, 'a cup measured in the shell; a line states what goes in'),
   doesNotApply(['mill.barley_cooked@1 cup'], 'the food table has barley raw; a cooked one is made in the recipe'),
+  doesNotApply(
+    /^usda\.syrups_corn_high_fructose@/,
+    'a syrup sold to factories, not to cooks; it is not in the food table',
+  ),
   doesNotApply(['mill.fruit_blend@1 cup'], 'a mixture of one miller, not a food of the table'),
   doesNotApply(['au250.crushed_biscuits@1 metric cup'], 'any biscuit; the writer names the one'),
   doesNotApply(

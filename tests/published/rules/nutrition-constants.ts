@@ -70,7 +70,11 @@ const workedEnergy = rule(['eu.check.energy_example'], (row) => {
   return found(published.join() === quern.join(), `${quern[0]} kJ, ${quern[1]} kcal`);
 });
 
-const euDeclaration = declarationOf(nutritionOf({ components: [], unweighed: [], withheld: false, estimate: false }), 'eu', []);
+const euDeclaration = declarationOf(
+  nutritionOf({ components: [], unweighed: [], withheld: false, estimate: false }),
+  'eu',
+  [],
+);
 const declared = euDeclaration.rows.map(({ nutrient }) => nutrient as string);
 
 /** What stands in the law's order that Quern declares stands in that order. */
