@@ -13,3 +13,4 @@ export * from './card/index.js';
 export { cardJsonLd, type Json, type JsonLdOptions } from './json-ld/json-ld.js';
 export * from './feed/index.js';
 export * from './site/index.js';
+export * from './label/index.js';

@@ -35,6 +35,8 @@ export interface LabelOptions {
 export interface Label {
   readonly title: string;
   readonly variant: string | undefined;
+  /** Of the names, a language tag. */
+  readonly language: string;
   readonly market: Market;
   /** What stands at the top: foods that are not in the table, lines that cannot be read, weights that are not known. */
   readonly alerts: readonly string[];
@@ -78,6 +80,7 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
   const value: Label = {
     title: formula.title,
     variant: formula.variant,
+    language: formula.facts.language,
     market: options.market,
     alerts,
     complete: alerts.length === 0,

@@ -1,0 +1,131 @@
+import type { AllergenMention, Caution, Label, Printed, Statement, StatementItem, Verdict } from '@quern/views';
+
+/*
+ * The label in words, for every renderer alike. Names come from the recipe as they are written; the sentences are ours,
+ * and in English. Nothing is left out for want of space.
+ */
+
+/** A stretch of a sentence; `strong` is set apart by weight and capitals, not by colour. */
+export interface Run {
+  readonly text: string;
+  readonly strong: boolean;
+}
+
+const plain = (text: string): Run => ({ text, strong: false });
+
+/** A figure: 'at least 12 g (11 g to 13 g)', 'not known'. */
+export function figureWords({ text, between, atLeast }: Printed): string {
+  if (text === undefined) return 'not known';
+  const range = between ? ` (${between[0]} to ${between[1]})` : '';
+  return `${atLeast ? 'at least ' : ''}${text}${range}`;
+}
+
+function join(lists: readonly (readonly Run[])[], between: string): Run[] {
+  return lists.flatMap((list, index) => (index === 0 ? list : [plain(between), ...list]));
+}
+
+function itemRuns(item: StatementItem): Run[] {
+  const runs: Run[] = item.segments.map(({ text, emphasis }) => ({ text, strong: emphasis }));
+  if (item.quantity !== undefined) runs.push(plain(` (${item.quantity})`));
+  if (item.parts.length > 0) {
+    runs.push(plain(' ('), ...join(item.parts.map(itemRuns), ', '), plain(')'));
+  } else if (!item.inTable) {
+    runs.push(plain(' [not in the food table]'));
+  }
+  return runs;
+}
+
+/** The statement of ingredients as one sentence. */
+export function ingredientRuns(statement: Statement): Run[] {
+  const lists = [
+    ...statement.items.map(itemRuns),
+    ...statement.unweighed.map((item) => [...itemRuns(item), plain(' (amount not known)')]),
+  ];
+  return [...join(lists, ', '), plain('.')];
+}
+
+/** What was cooked with and taken out again; undefined when nothing was. */
+export function takenOutRuns(statement: Statement): Run[] | undefined {
+  if (statement.takenOut.length === 0) return undefined;
+  return [plain('Cooked with and taken out: '), ...join(statement.takenOut.map(itemRuns), ', '), plain('.')];
+}
+
+const mentioned = (mentions: readonly AllergenMention[]): string =>
+  mentions.map(({ name, status }) => (status === 'must' ? name : `${name} (${status})`)).join(', ');
+
+/** What is said of allergens, a sentence a line. Silence about one says nothing, and the last line says so. */
+export function allergenWords({ allergens }: Pick<Label, 'allergens'>): string[] {
+  const lines: string[] = [];
+  if (allergens.contains.length > 0) lines.push(`Contains: ${mentioned(allergens.contains)}.`);
+  if (allergens.mayContain.length > 0) lines.push(`May contain: ${mentioned(allergens.mayContain)}.`);
+  if (allergens.cannotSay.length > 0) {
+    lines.push(`Cannot say: nothing is known of ${allergens.cannotSay.map(({ name }) => name).join(', ')}.`);
+  }
+  if (lines.length === 0) lines.push('No ingredient is one that this list names.');
+  for (const { name, threshold } of [...allergens.contains, ...allergens.mayContain]) {
+    if (threshold !== undefined)
+      lines.push(`${name}: to be declared from ${threshold}; how much there is here is not known.`);
+  }
+  lines.push(...allergens.notes.map((note) => `${note}.`));
+  lines.push('What is not named here has not been shown to be absent.');
+  return lines;
+}
+
+const WHY: Readonly<Record<AllergenMention['because'][number]['why'], string>> = {
+  ingredient: 'goes in',
+  optional: 'may be put in',
+  alternative: 'may stand in for another',
+  traces: 'may hold traces',
+  kitchen: 'is the kitchen’s own declaration',
+};
+
+/** Why each allergen is named. */
+export function allergenReasons({ allergens }: Pick<Label, 'allergens'>): string[] {
+  return [...allergens.contains, ...allergens.mayContain].map(
+    ({ name, because }) => `${name}: ${because.map(({ food, why }) => `${food} ${WHY[why]}`).join('; ')}`,
+  );
+}
+
+const AGAINST: Readonly<Record<Verdict['against'][number]['why'], string>> = {
+  ingredient: 'goes in',
+  optional: 'may go in',
+  alternative: 'may stand in for another',
+  traces: 'may hold traces',
+  kitchen: 'declares traces',
+  unknown: 'is not known',
+};
+
+/** What became of a promise. */
+export function verdictWords({ promised, verdict, against }: Verdict): string {
+  const reasons = against.map(({ food, why }) => `${food} ${AGAINST[why]}`).join('; ');
+  switch (verdict) {
+    case 'contradicted':
+      return `“${promised.text}” is contradicted: ${reasons}.`;
+    case 'cannot confirm':
+      return `“${promised.text}” cannot be confirmed: ${reasons === '' ? 'it is nothing that can be checked' : reasons}.`;
+    case 'not contradicted':
+      return `“${promised.text}”: no ingredient speaks against it. Traces were not looked for.`;
+  }
+}
+
+const WEIGHTS: Readonly<Record<Caution['weight'], string>> = { check: 'Check', care: 'Take care', note: 'Note' };
+
+/** How pressing a caution is, in a word. */
+export const weightWord = (weight: Caution['weight']): string => WEIGHTS[weight];
+
+/** Which part the figures for a portion are for. */
+export const portionWords = ({ name, count }: Label['portions'][number]): string =>
+  `Portion: one ${name}, of ${count}.`;
+
+export const NO_CAUTION = 'None of the cautions applies to what is written.';
+
+/** The finished weight in words. */
+export function weightWords({ weight }: Pick<Label, 'weight'>): string {
+  if (!weight) return 'Finished weight: not known.';
+  const range = weight.between ? ` (${weight.between[0]} to ${weight.between[1]})` : '';
+  return `Finished weight: ${weight.text}${range}.`;
+}
+
+/** The name of the dish, with its variant. */
+export const titleWords = ({ title, variant }: Pick<Label, 'title' | 'variant'>): string =>
+  variant === undefined ? title : `${title}, ${variant}`;
