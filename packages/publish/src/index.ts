@@ -14,3 +14,7 @@ export { cardJsonLd, type Json, type JsonLdOptions } from './json-ld/json-ld.js'
 export * from './feed/index.js';
 export * from './site/index.js';
 export * from './label/index.js';
+export * from './sheet/index.js';
+export { csvTable, type CsvCell } from './csv/csv-table.js';
+export { jsonText } from './json/pretty.js';
+export { NO_PAINT, type Paint } from './terminal/paint.js';

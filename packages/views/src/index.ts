@@ -3,3 +3,4 @@ export * from './common/scalable-amount.js';
 export * from './card/index.js';
 export * from './clock/index.js';
 export * from './label/index.js';
+export * from './sheet/index.js';

@@ -1,4 +1,5 @@
 import {
+  compare,
   divide,
   equal,
   isZero,
@@ -6,6 +7,7 @@ import {
   PLAIN,
   printMeasure,
   rational,
+  subtract,
   units,
   type CupSystem,
   type Interval,
@@ -96,16 +98,20 @@ export function statedVolume(item: InItem, cups: CupSystem): Interval | undefine
   return low && high ? { low, high } : undefined;
 }
 
+/** Published weights that lie further apart than this part of the usual one do not say how much room a food takes. */
+const TOO_WIDE = rational(1, 2);
+
 /**
- * Millilitres that the line's grams take up by the food table: in the form that the line names, or as it comes. A table
- * that knows only other forms (sliced, mashed) does not say how much room this takes.
+ * Millilitres that the line's grams take up by the food table, in the form that the line names. When the forms that may
+ * be meant differ too much (sliced, mashed), nothing is said.
  */
 function tableVolume(item: InItem, grams: Interval): Interval | undefined {
   const food = foodOf(item);
-  if (!food) return undefined;
-  const spread = volumeSpread(food, `${item.content.name.text} ${item.content.note?.text ?? ''}`);
-  const published = food.food?.volumes.some((entry) => entry.perMillilitre === spread) ?? false;
-  if (!spread || !published || isZero(spread.usual)) return undefined;
+  const { name, note } = item.content;
+  const spread = food && volumeSpread(food, { name: name.text, note: note?.text ?? '' });
+  if (!spread || isZero(spread.usual)) return undefined;
+  const width = divide(subtract(spread.high, spread.low), spread.usual);
+  if (compare(width, TOO_WIDE) > 0) return undefined;
   return { low: divide(grams.low, spread.usual), high: divide(grams.high, spread.usual) };
 }
 

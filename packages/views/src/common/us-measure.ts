@@ -10,6 +10,7 @@ import {
   exact,
   printPercent,
   printScoops,
+  rational,
   scoop,
   sizeOf,
   subtract,
@@ -89,8 +90,11 @@ function worst(offs: readonly Rational[]): Rational | undefined {
   );
 }
 
-/** `exact`, `+1.2 %`, `-0.4 %`. */
+const TOO_LITTLE_TO_PRINT = rational(1, 2000);
+
+/** `exact`, `under 0.1 %`, `+1.2 %`, `-0.4 %`. */
 export function offText(off: Rational, style: NumberStyle = PLAIN): string {
   if (isZero(off)) return 'exact';
+  if (compare(absolute(off), TOO_LITTLE_TO_PRINT) < 0) return `under ${printPercent(rational(1, 10), 1, style)}`;
   return (off.n > 0n ? '+' : '') + printPercent(multiply(off, HUNDRED), 1, style);
 }

@@ -1,0 +1,129 @@
+import {
+  PLAIN,
+  printAcidity,
+  printCount,
+  compare,
+  rational,
+  temperaturePoint,
+  type Rational,
+  type TemperatureUse,
+} from '@quern/quantity';
+import type { Make, StepItem } from '@quern/compiler';
+import type { AtClause, Clause, Lane, Prose, Temperature, Thing, UsingClause } from '@quern/syntax';
+import { bothScales, type BothScales } from '../common/heat-text.js';
+import { bothNumbers } from '../common/plural.js';
+import { proseRuns, tellRun, type ProseRun } from '../common/prose-runs.js';
+import type { BothMeasures } from '../common/scalable-amount.js';
+import { timeText } from '../common/time-text.js';
+import type { SheetStep } from './sheet-data.js';
+import type { Setting } from './setting.js';
+
+/** The row of a step: who is busy, how long and how hot, and its sentences with the figures of this size. */
+export function stepRow(item: StepItem, make: Make, setting: Setting): SheetStep {
+  const { content, ref } = item;
+  const sentence = (prose: Prose): string => sentenceText(prose, content.lane, make, setting);
+  return {
+    kind: 'step',
+    line: ref.line.number + 1,
+    lane: content.lane,
+    ...(content.time ? { time: timeText(content.time, setting.style) } : {}),
+    clauses: content.clauses.map((clause) => clauseText(clause, content.lane, setting)),
+    sentences: [content.prose, ...item.more.map((more) => more.content.prose)].map(sentence),
+    care: item.every.map(({ content: every }) => ({
+      every: timeText(every.period, setting.style),
+      ...(every.duration ? { takes: timeText(every.duration, setting.style) } : {}),
+      sentence: sentence(every.prose),
+    })),
+  };
+}
+
+function sentenceText(prose: Prose, lane: Lane, make: Make, setting: Setting): string {
+  return proseRuns(prose, setting.formula, make)
+    .map((run) => runText(run, lane, setting))
+    .join('');
+}
+
+function runText(run: ProseRun, lane: Lane, setting: Setting): string {
+  switch (run.kind) {
+    case 'text':
+      return run.text;
+    case 'temperature': {
+      if (setting.measures === 'metric' && run.scale === 'C') return run.text;
+      return scalesText(bothScales(run, useOf(lane, run.low, run.scale), setting.style), setting);
+    }
+    case 'measure':
+      return measuresText(tellRun(run, setting.factor, setting), setting, run.text);
+    case 'scaled':
+      return measuresText(tellRun(run, setting.factor, setting), setting, run.text);
+  }
+}
+
+/** One measure, or the one of the file with the other in brackets. */
+function measuresText(told: BothMeasures, { measures }: Setting, written: string): string {
+  if (told.metric === told.us) return told.metric;
+  if (measures === 'metric') return told.metric;
+  if (measures === 'us') return told.us;
+  const [first, second] = told.us === written ? [told.us, told.metric] : [told.metric, told.us];
+  return withBrackets(first, second);
+}
+
+/** 'a third of the butter (14 g)' and '(1/2 oz)' become one pair of brackets. */
+function withBrackets(first: string, second: string): string {
+  const [, words, inside] = /^(.*) \(([^()]*)\)$/.exec(first) ?? [];
+  const other = / \(([^()]*)\)$/.exec(second)?.[1];
+  return words !== undefined && other !== undefined ? `${words} (${inside}; ${other})` : `${first} (${second})`;
+}
+
+function scalesText({ celsius, fahrenheit }: BothScales, { measures }: Setting): string {
+  return measures === 'us' ? `${fahrenheit} (${celsius})` : `${celsius} (${fahrenheit})`;
+}
+
+const OVEN_FROM = rational(100);
+
+/** Above boiling an oven's figure is a mark on its dial; anything else is read from a thermometer. */
+function useOf(lane: Lane, value: Rational, scale: 'C' | 'F'): TemperatureUse {
+  return lane === 'oven' && compare(temperaturePoint(value, scale).celsius, OVEN_FROM) >= 0 ? 'oven' : 'food';
+}
+
+function clauseText(clause: Clause, lane: Lane, setting: Setting): string {
+  switch (clause.kind) {
+    case 'at':
+      return atText(clause, lane, setting);
+    case 'until': {
+      const { temperature, acidity } = clause;
+      if (temperature) return `until ${scalesText(bothScales(temperature, 'food', setting.style), setting)}`;
+      if (!acidity) return 'until';
+      const text = printAcidity({ kind: 'ph', value: acidity.value }, setting.style);
+      return `until ${acidity.below ? text.replace(/^pH/, 'pH below') : text}`;
+    }
+    case 'using':
+      return usingText(clause);
+  }
+}
+
+function atText(clause: AtClause, lane: Lane, setting: Setting): string {
+  const told = (temperature: Temperature, equal?: Temperature): string => {
+    const both = bothScales(temperature, useOf(lane, temperature.low, temperature.scale), setting.style);
+    // A second scale that the writer states is printed as stated.
+    const stated = equal && bothScales(equal, 'oven', setting.style);
+    const merged = !stated
+      ? both
+      : equal.scale === 'F'
+        ? { ...both, fahrenheit: stated.fahrenheit }
+        : { ...both, celsius: stated.celsius };
+    return scalesText(merged, setting);
+  };
+  const change = clause.change ? ` ${clause.change.direction} to ${told(clause.change.to)}` : '';
+  return `at ${told(clause.temperature, clause.equal)}${change}${clause.fan ? ', fan' : ''}`;
+}
+
+/** 'using hob', 'using 1 shelf, mixer'. */
+export function usingText(clause: UsingClause): string {
+  return `using ${clause.things.map(thingText).join(', ')}`;
+}
+
+function thingText({ count, name }: Thing): string {
+  const one = compare(count, rational(1)) === 0;
+  if (one) return name === 'shelf' ? '1 shelf' : name;
+  return `${printCount(count, PLAIN)} ${bothNumbers(name).many}`;
+}
