@@ -154,7 +154,7 @@ class TableBook implements FoodBook {
   #groupByClass(): ReadonlyMap<string, readonly number[]> {
     const classes = new Map<string, number[]>();
     this.#table.rows.forEach((row, number) => {
-      const [, , , roles = '', ofRow = ''] = row.cells;
+      const [, , , roles = '', ofRow = ''] = row.line.split('\t', 5);
       const words = new Set([...roles.split(','), ...ofRow.split(',')]);
       for (const word of words) {
         if (word === '') continue;

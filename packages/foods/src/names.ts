@@ -59,7 +59,10 @@ export function tidyName(name: string): string {
 /** Folds the plural of the last word, and of the last word before `of` (`legs of lamb`). */
 export function foldPlural(tidy: string): string {
   const last = tidy.lastIndexOf(' ') + 1;
-  const folded = tidy.slice(0, last) + singular(tidy.slice(last));
+  const word = tidy.slice(last);
+  const one = singular(word);
+  // Most names are no plurals: they come back as they are, without a new text.
+  const folded = one === word ? tidy : tidy.slice(0, last) + one;
   const of = folded.indexOf(' of ');
   if (of < 0) return folded;
   const before = folded.lastIndexOf(' ', of - 1) + 1;

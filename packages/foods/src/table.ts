@@ -16,7 +16,7 @@ export interface FoodRow {
   readonly id: string;
   readonly name: string;
   readonly synonyms: readonly Synonym[];
-  readonly cells: readonly string[];
+  readonly line: string;
 }
 
 /** A name that means several foods. */
@@ -58,11 +58,10 @@ export function readTable(text: string): Table {
   const descriptions = new Map<string, string>();
   let nutrients: readonly NutrientId[] = [];
   for (const line of lines) {
-    const cells = line.split('\t');
-    const [kind, first = '', second = ''] = cells;
+    const [kind, first = '', second = ''] = line.split('\t', 3);
     if (kind === 'F') {
       const synonyms = second === '' ? [] : second.split(';').map(readSynonym);
-      rows.push({ id: kebab(first), name: first, synonyms, cells });
+      rows.push({ id: kebab(first), name: first, synonyms, line });
     } else if (kind === 'A') ambiguous.push({ name: first, candidates: list(second) });
     else if (kind === 'D') descriptions.set(first, second);
     else if (kind === 'S') sources.set(first, second);
@@ -144,7 +143,7 @@ function allSources(food: Food, ofNutrients: readonly string[]): readonly string
 
 /** A food of the table. Its figures become fractions only when they are asked for. */
 export function readFood(row: FoodRow, nutrients: readonly NutrientId[]): Food {
-  const { cells } = row;
+  const cells = row.line.split('\t');
   const edible = cells[7] ?? '';
   const plain = {
     id: row.id,
