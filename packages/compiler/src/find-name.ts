@@ -69,13 +69,12 @@ function runs(words: readonly Word[], wanted: readonly string[], how: Found['how
 export function replaceName(prose: Prose, from: string, to: string): Prose {
   const places = findAll(prose.text, from).filter((place) => place.how !== 'word');
   if (places.length === 0) return prose;
-  const toLast = to.split(/\s+/).at(-1) ?? to;
   let text = '';
   let position = 0;
   const shifts: { at: number; by: number }[] = [];
   for (const place of places) {
     const written = prose.text.slice(place.start, place.end);
-    const put = matchCase(written, place.how === 'name' ? to : toLast);
+    const put = matchCase(written, to);
     text += prose.text.slice(position, place.start) + put;
     position = place.end;
     shifts.push({ at: place.end, by: put.length - written.length });
