@@ -6,7 +6,7 @@ import { kebab } from './names.js';
 const CUP_MILLILITRES = exact('236.5882365');
 
 /** A name of a food beside its preferred one, and the part of the food that it counts (`garlic clove` counts cloves). */
-export interface Synonym {
+interface Synonym {
   readonly name: string;
   readonly piece: string;
 }
@@ -20,7 +20,7 @@ export interface FoodRow {
 }
 
 /** A name that means several foods. */
-export interface AmbiguousName {
+interface AmbiguousName {
   readonly name: string;
   readonly candidates: readonly string[];
 }

@@ -1959,17 +1959,17 @@ F	dried chives	freeze-dried chives	spice	spice,dried herb		vegan,vegetarian	100	
 F	dried chervil		spice	spice,dried herb		vegan,vegetarian	100	237 23.20 3.90 0.169 0.000 1.399 1.800 49.10 - - 11.3 0.0 0 83 4740 1346 31.95 0.0 7.20 16.60	- 28.8 29.6 30.4 usda/02008		usda/02008
 F	dried curry leaves		spice	spice,dried herb		vegan,vegetarian			- 33.6 52.8 72 practice		
 F	dried mixed herbs	italian seasoning;italian herbs;mixed herbs;dried italian seasoning;herbes de provence;mixed dried herbs	spice	spice,dried herb		vegan,vegetarian	100	265 9.00 4.28 1.551 0.000 0.716 1.369 68.92 4.09 - 42.5 0.0 0 25 1260 1597 36.80 0.0 9.93 7.87	- 48 67.2 86.4 usda/02027;ground 86.4 usda/02027;leaves 48 usda/02027		usda/02027/stand-in
-F	vanilla extract	pure vanilla extract;natural vanilla extract;vanilla;vanilla bean extract		flavouring		alcohol,vegan,vegetarian	100	288 0.06 0.06 0.010 0.000 0.010 0.004 12.65 12.65 - 0.0 34.4 0 9 148 11 0.12 0.0 52.58 0.26	- 201.6 208 227.2 usda/02050,bba		usda/02050
-F	vanilla essence	imitation vanilla;vanilla flavouring;artificial vanilla extract;imitation vanilla extract		flavouring			100	237 0.05 0.00 - 0.000 - - 2.41 - - 0.0 32.9 0 4 98 0 0.13 0.0 64.46 0.22	- 201.6 204.8 208 usda/02051		usda/02051
+F	vanilla extract	pure vanilla extract;natural vanilla extract;vanilla;vanilla bean extract	liquid	flavouring		alcohol,vegan,vegetarian	100	288 0.06 0.06 0.010 0.000 0.010 0.004 12.65 12.65 - 0.0 34.4 0 9 148 11 0.12 0.0 52.58 0.26	- 201.6 208 227.2 usda/02050,bba		usda/02050
+F	vanilla essence	imitation vanilla;vanilla flavouring;artificial vanilla extract;imitation vanilla extract	liquid	flavouring			100	237 0.05 0.00 - 0.000 - - 2.41 - - 0.0 32.9 0 4 98 0 0.13 0.0 64.46 0.22	- 201.6 204.8 208 usda/02051		usda/02051
 F	vanilla bean paste	vanilla paste		flavouring		vegan,vegetarian			- 240 276 312 practice		
 F	vanilla pod	vanilla bean;split vanilla pod;vanilla seeds;bourbon vanilla pod	spice	flavouring		vegan,vegetarian				-/- 2 3 4 practice	
 F	vanilla powder	ground vanilla	spice	flavouring		vegan,vegetarian					
-F	almond extract	almond essence;natural almond extract;pure almond extract		flavouring	?	alcohol	100	288 0.06 0.06 0.010 0.000 0.010 0.004 12.65 12.65 - 0.0 34.4 0 9 148 11 0.12 0.0 52.58 0.26	- 201.6 208 208 usda/02050		usda/02050/stand-in
-F	lemon extract			flavouring		alcohol	100	288 0.06 0.06 0.010 0.000 0.010 0.004 12.65 12.65 - 0.0 34.4 0 9 148 11 0.12 0.0 52.58 0.26	- 201.6 208 208 usda/02050		usda/02050/stand-in
-F	orange extract			flavouring		alcohol	100	288 0.06 0.06 0.010 0.000 0.010 0.004 12.65 12.65 - 0.0 34.4 0 9 148 11 0.12 0.0 52.58 0.26	- 201.6 208 208 usda/02050		usda/02050/stand-in
-F	peppermint extract	peppermint oil;mint extract		flavouring					- 192 204 216 practice		
-F	orange flower water	orange blossom water		flavouring		vegan,vegetarian		0 0 0 - - - - 0 0 - - 0 - 0 - - - - 100	- 234.222354135 235.4052953175 236.5882365 practice		memory
-F	rose water	rosewater		flavouring		vegan,vegetarian		0 0 0 - - - - 0 0 - - 0 - 0 - - - - 100	- 234.222354135 235.4052953175 236.5882365 practice		memory
+F	almond extract	almond essence;natural almond extract;pure almond extract	liquid	flavouring	?	alcohol	100	288 0.06 0.06 0.010 0.000 0.010 0.004 12.65 12.65 - 0.0 34.4 0 9 148 11 0.12 0.0 52.58 0.26	- 201.6 208 208 usda/02050		usda/02050/stand-in
+F	lemon extract		liquid	flavouring		alcohol	100	288 0.06 0.06 0.010 0.000 0.010 0.004 12.65 12.65 - 0.0 34.4 0 9 148 11 0.12 0.0 52.58 0.26	- 201.6 208 208 usda/02050		usda/02050/stand-in
+F	orange extract		liquid	flavouring		alcohol	100	288 0.06 0.06 0.010 0.000 0.010 0.004 12.65 12.65 - 0.0 34.4 0 9 148 11 0.12 0.0 52.58 0.26	- 201.6 208 208 usda/02050		usda/02050/stand-in
+F	peppermint extract	peppermint oil;mint extract	liquid	flavouring					- 192 204 216 practice		
+F	orange flower water	orange blossom water	liquid	flavouring		vegan,vegetarian		0 0 0 - - - - 0 0 - - 0 - 0 - - - - 100	- 234.222354135 235.4052953175 236.5882365 practice		memory
+F	rose water	rosewater	liquid	flavouring		vegan,vegetarian		0 0 0 - - - - 0 0 - - 0 - 0 - - - - 100	- 234.222354135 235.4052953175 236.5882365 practice		memory
 F	liquid smoke			flavouring		vegan,vegetarian			- 192 206.4 220.8 practice		
 F	citric acid			flavouring		vegan,vegetarian			- 192 216 240 practice		
 F	ascorbic acid	vitamin c powder		flavouring		vegan,vegetarian					
@@ -2471,7 +2471,7 @@ F	teriyaki sauce			condiment	?soybeans		100	89 5.93 0.02 0.000 0.000 0.000 0.000
 F	hoisin sauce	hoisin		condiment	?soybeans		100	220 3.31 3.39 0.568 - 0.963 1.698 44.08 27.26 - 2.8 0.0 3 1615 119 32 1.01 0.0 44.23 4.98	- 256 usda/06175		usda/06175
 F	oyster sauce			condiment	?molluscs		100	51 1.35 0.25 0.043 - 0.073 0.066 10.92 0.00 - 0.3 0.0 0 2733 54 32 0.18 0.0 80.00 7.49	- 288 usda/06176		usda/06176
 F	fish sauce	nam pla;nuoc mam;thai fish sauce;vietnamese fish sauce	liquid	condiment	fish	animal,fish	100	35 5.06 0.01 0.003 - 0.002 0.003 3.64 3.64 - 0.0 0.0 0 7851 288 43 0.78 0.0 71.07 20.22	- 288 usda/06179		usda/06179
-F	Worcestershire sauce	worcester sauce		condiment	?fish	animal	100	78 0.00 0.00 0.000 - 0.000 0.000 19.46 10.03 - 0.0 0.0 0 980 800 107 5.30 0.0 78.54 2.00	- 272 273.5 275 usda/06971		usda/06971
+F	Worcestershire sauce	worcester sauce	liquid	condiment	?fish	animal	100	78 0.00 0.00 0.000 - 0.000 0.000 19.46 10.03 - 0.0 0.0 0 980 800 107 5.30 0.0 78.54 2.00	- 272 273.5 275 usda/06971		usda/06971
 F	ketchup	tomato ketchup;catsup		condiment	?		100	101 1.04 0.10 0.014 0.000 0.015 0.041 27.40 21.27 - 0.3 0.0 0 907 281 15 0.35 0.0 68.51 2.94	- 240 256 272 usda/11935	packet/- 9 usda/11935	usda/11935
 F	brown sauce			condiment	?				- 240 264 288 practice		
 F	barbecue sauce	BBQ sauce		condiment	?		100	172 0.82 0.63 0.045 0.000 0.082 0.101 40.77 33.24 0.35 0.9 0.0 0 1027 232 33 0.64 0.0 54.71 3.07	- 272 279 286 usda/06150		usda/06150
