@@ -1,6 +1,6 @@
 // Makes src/generated/food-table.ts from the hand-made catalogue and the published tables.
 //
-//   node packages/foods/scripts/build-data.mjs FOLDER_OF_TABLES [--report]
+//   node packages/foods/scripts/build-data.mjs FOLDER_OF_TABLES
 //
 // FOLDER_OF_TABLES holds data/usda-*.tsv, data/fndds-foods.tsv and reference/cup-weights.tsv. The result is committed,
 // so that nobody needs those tables to build or to test.
@@ -148,9 +148,9 @@ function dropEchoes(foods, lib) {
   }
 }
 
-const [tables, option] = process.argv.slice(2);
+const [tables] = process.argv.slice(2);
 if (!tables) {
-  console.error('usage: node packages/foods/scripts/build-data.mjs FOLDER_OF_TABLES [--report]');
+  console.error('usage: node packages/foods/scripts/build-data.mjs FOLDER_OF_TABLES');
   process.exit(2);
 }
 const lib = await library();
@@ -165,7 +165,7 @@ const cups = readCupWeights(
   lib,
 );
 const described = new Map();
-const context = { usda, lib, cups, described, report: option === '--report' };
+const context = { usda, lib, cups, described };
 const foodLines = foods.map((food) => foodLine(food, context));
 const doubts = checkAllergens(foods, usda.sourceFactors);
 if (doubts.length > 0) throw new Error(`the source factors contradict the catalogue:\n${doubts.join('\n')}`);
