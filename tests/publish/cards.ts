@@ -47,7 +47,10 @@ const time = (written: string, low: string, high = low): CardTime => ({
   open: written.endsWith('or more'),
 });
 
-const heat = (celsius: string, fahrenheit: string): CardTemperature => ({ celsius, fahrenheit });
+const heat = (celsius: string, fahrenheit: string): CardTemperature => ({
+  celsius: `${celsius} C`,
+  fahrenheit: `${fahrenheit} F`,
+});
 
 function step(
   lane: CardStep['clock']['lane'],
@@ -209,18 +212,18 @@ export const tinLoaf: CardData = {
     market: 'eu',
   },
   nutrition: {
-    per: 'slice',
-    weight: '52 g',
+    column: 'per slice of 52 g',
+    portion: 'slice of 52 g',
     rows: [
-      { id: 'energyKj', name: 'Energy', value: '462', unit: 'kJ', atLeast: false },
-      { id: 'energyKcal', name: 'Energy', value: '110', unit: 'kcal', atLeast: false },
-      { id: 'fat', name: 'Fat', value: '2.9', unit: 'g', atLeast: false },
-      { id: 'saturates', name: 'of which saturates', value: '0.3', unit: 'g', atLeast: true },
-      { id: 'carbohydrate', name: 'Carbohydrate', value: '16', unit: 'g', atLeast: false },
-      { id: 'sugars', name: 'of which sugars', value: '0.9', unit: 'g', atLeast: false },
-      { id: 'fibre', name: 'Fibre', value: '4.3', unit: 'g', atLeast: false },
-      { id: 'protein', name: 'Protein', value: '3.4', unit: 'g', atLeast: false },
-      { id: 'salt', name: 'Salt', value: '0.5', unit: 'g', atLeast: false },
+      { id: 'energyKj', name: 'Energy', level: 0, text: '462 kJ', atLeast: false },
+      { id: 'energyKcal', name: 'Energy', level: 0, text: '110 kcal', atLeast: false },
+      { id: 'fat', name: 'Fat', level: 0, text: '2.9 g', atLeast: false },
+      { id: 'saturates', name: 'of which saturates', level: 1, text: '0.3 g', atLeast: true },
+      { id: 'carbohydrate', name: 'Carbohydrate', level: 0, text: '16 g', atLeast: false },
+      { id: 'sugars', name: 'of which sugars', level: 1, text: '0.9 g', atLeast: false },
+      { id: 'fibre', name: 'Fibre', level: 0, text: '4.3 g', atLeast: false },
+      { id: 'protein', name: 'Protein', level: 0, text: '3.4 g', atLeast: false },
+      { id: 'salt', name: 'Salt', level: 0, text: '0.5 g', atLeast: false },
     ],
     notes: ['Reckoned from the recipe; made by hand, a loaf differs.'],
   },

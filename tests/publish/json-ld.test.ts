@@ -154,7 +154,7 @@ describe('what is said', () => {
   });
 
   test('a figure that may be low is not given as the whole', () => {
-    expect(data['nutrition']).toMatchObject({ calories: '110 kcal', servingSize: 'slice (52 g)' });
+    expect(data['nutrition']).toMatchObject({ calories: '110 kcal', servingSize: 'slice of 52 g' });
     expect(data['nutrition']).not.toHaveProperty('saturatedFatContent');
   });
 

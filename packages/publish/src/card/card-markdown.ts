@@ -8,6 +8,7 @@ import {
   saidFacts,
   saidIngredient,
   saidKeeping,
+  saidNutrient,
   saidOrigin,
   saidSentence,
   type Measures,
@@ -151,11 +152,7 @@ function end(card: CardData, frame: Frame): string[] {
 function nutrition(card: CardData, words: CardWords): string[] {
   const found = card.nutrition;
   if (!found) return [];
-  const weight = found.weight === undefined ? '' : ` (${found.weight})`;
-  const rows = found.rows.map(
-    (row) =>
-      `| ${markdownText(row.name)} | ${markdownText(`${row.atLeast ? `${words.atLeast} ` : ''}${typesetFigure(row.value)} ${row.unit}`)} |`,
-  );
-  const top = `| ${markdownText(`${words.per} ${found.per}${weight}`)} | |`;
+  const rows = found.rows.map((row) => `| ${markdownText(row.name)} | ${markdownText(saidNutrient(row, words))} |`);
+  const top = `| ${markdownText(typesetFigure(found.column))} | |`;
   return [[top, '| --- | ---: |', ...rows].join('\n'), ...found.notes.map(markdownText)];
 }

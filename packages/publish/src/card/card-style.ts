@@ -73,7 +73,6 @@ font:1rem/1.55 var(--face);padding:var(--quern-space,clamp(1rem,4vw,2.5rem));ove
 .quern-card .quern-clock{font-family:var(--figures);font-size:.86em;color:var(--quiet);margin:.15rem 0 0;font-variant-numeric:tabular-nums}
 .quern-card .quern-lane{color:var(--accent);font-weight:600}
 .quern-card .quern-time{color:var(--ink)}
-.quern-card .quern-clock-part+.quern-clock-part::before{content:"\\00b7\\00a0"}
 .quern-card :is(.quern-care,.quern-saved,.quern-remark){font-size:.95em;margin:.35rem 0 0;padding-inline-start:.8rem;border-inline-start:2px solid var(--rule)}
 .quern-card .quern-remark-warning{border-color:var(--alert)}
 .quern-card .quern-remark-warning b{color:var(--alert)}

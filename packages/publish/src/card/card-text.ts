@@ -8,6 +8,7 @@ import {
   saidFacts,
   saidIngredient,
   saidKeeping,
+  saidNutrient,
   saidOrigin,
   saidSentence,
   type Measures,
@@ -149,11 +150,7 @@ function end(card: CardData, frame: Frame): string[][] {
     ),
   );
   const nutrition = card.nutrition;
-  const rows = nutrition?.rows.map(({ name, value, unit, atLeast }) => ({
-    name,
-    value: `${atLeast ? `${words.atLeast} ` : ''}${typesetFigure(value)} ${unit}`,
-  }));
-  const weight = nutrition?.weight === undefined ? '' : ` (${nutrition.weight})`;
+  const rows = nutrition?.rows.map((row) => ({ name: row.name, value: saidNutrient(row, words) }));
   return [
     remarkLines(card.remarks, frame),
     section(words.cautions, cautions.length === 0 ? [] : [...cautions, ...wrap(words.guidance, frame)]),
@@ -167,7 +164,7 @@ function end(card: CardData, frame: Frame): string[][] {
         item(changes.length === 0 ? name : `${name}: ${changes.join('; ')}`),
       ),
     ),
-    section(`${words.nutrition}, ${words.per} ${nutrition?.per ?? ''}${weight}`, [
+    section(`${words.nutrition}, ${typesetFigure(nutrition?.column ?? '')}`, [
       ...facts(rows ?? [], frame),
       ...(nutrition?.notes ?? []).flatMap((note) => wrap(note, frame)),
     ]),

@@ -3,7 +3,7 @@ import { pictureAddress, safeAddress } from '../escape.js';
 import { element, type Child, type ElementNode } from '../html/tree.js';
 import { makeSection } from './make-section.js';
 import { endSections } from './end-sections.js';
-import { amountIn, duration, isRightToLeft, label, type Setting } from './setting.js';
+import { amountIn, duration, isRightToLeft, label, saidCount, type Setting } from './setting.js';
 import { englishWords, type CardWords } from './words.js';
 
 export interface CardOptions {
@@ -131,7 +131,7 @@ function facts(card: CardData, setting: Setting): Child {
 function yieldFact(card: CardData, setting: Setting): Child {
   const { thing, count, each, total } = card.yield;
   const name = thing === 'batches' ? setting.words.batches : thing;
-  const scaled = setting.words.scaled.replace('{yield}', `${count} ${name}`);
+  const scaled = setting.words.scaled.replace('{yield}', `${saidCount(count)} ${name}`);
   return element(
     'div',
     {
@@ -142,7 +142,7 @@ function yieldFact(card: CardData, setting: Setting): Child {
     element(
       'dd',
       {},
-      element('span', { className: ['quern-yield-count'] }, count),
+      element('span', { className: ['quern-yield-count'] }, saidCount(count)),
       each && [
         ' ',
         element(

@@ -2,8 +2,8 @@ import type { CardData, CardKeeping, CardNutrition } from '@quern/views';
 import { element, type Child, type ElementNode } from '../html/tree.js';
 import { remarks } from './make-section.js';
 import { headingTag, label, temperature, type Setting } from './setting.js';
+import { saidNutrient } from './said.js';
 import { typesetFigure } from './typeset.js';
-import { nutrientParts } from './words.js';
 
 /** What stands below the method: remarks, variants, keeping, cautions, nutrition, and where the card comes from. */
 export function endSections(card: CardData, setting: Setting): Child {
@@ -82,26 +82,20 @@ function variants(card: CardData): Child[] {
 }
 
 function nutrition(found: CardNutrition, setting: Setting): Child[] {
-  const { words } = setting;
   const rows = found.rows.map((row) =>
     element(
       'tr',
-      nutrientParts.has(row.id) ? { className: ['quern-part'] } : {},
+      row.level > 0 ? { className: ['quern-part'] } : {},
       element('th', { scope: 'row' }, row.name),
-      element(
-        'td',
-        {},
-        element('bdi', {}, row.atLeast && `${words.atLeast} `, `${typesetFigure(row.value)}\u00A0${row.unit}`),
-      ),
+      element('td', {}, element('bdi', {}, saidNutrient(row, setting.words))),
     ),
   );
-  const weight = found.weight === undefined ? '' : ` (${typesetFigure(found.weight)})`;
   return [
     element(
       'table',
-      {},
-      element('caption', {}, element('bdi', {}, `${words.per} ${found.per}${weight}`)),
-      element('tbody', { lang: 'en' }, rows),
+      { lang: 'en' },
+      element('caption', {}, element('bdi', {}, typesetFigure(found.column))),
+      element('tbody', {}, rows),
     ),
     ...found.notes.map((note) => element('p', { className: ['quern-quiet'], lang: 'en', dir: 'auto' }, note)),
   ];

@@ -172,7 +172,7 @@ function clockLine(clock: CardClock, setting: Setting): ElementNode {
     'p',
     { className: ['quern-clock'] },
     element('span', { className: ['quern-lane'] }, label(setting, words.lanes[clock.lane])),
-    parts.map((part) => [' ', element('bdi', { className: ['quern-clock-part'] }, part)]),
+    parts.map((part, index) => [index === 0 ? ' ' : ' · ', element('bdi', {}, part)]),
   );
 }
 

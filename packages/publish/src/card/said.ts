@@ -4,10 +4,11 @@ import type {
   CardData,
   CardIngredient,
   CardKeeping,
+  CardNutrientRow,
   CardRun,
   CardTemperature,
 } from '@quern/views';
-import { duration } from './setting.js';
+import { duration, saidCount } from './setting.js';
 import { typesetFigure } from './typeset.js';
 import type { CardWords } from './words.js';
 
@@ -25,8 +26,8 @@ export function saidAmount(amount: CardAmount, measures: Measures): string {
 }
 
 export function saidTemperature(value: CardTemperature, measures: Measures): string {
-  const celsius = `${typesetFigure(value.celsius)}\u00A0°C`;
-  const fahrenheit = `${typesetFigure(value.fahrenheit)}\u00A0°F`;
+  const celsius = typesetFigure(value.celsius);
+  const fahrenheit = typesetFigure(value.fahrenheit);
   if (measures === 'metric') return celsius;
   return measures === 'us' ? fahrenheit : `${celsius} / ${fahrenheit}`;
 }
@@ -81,7 +82,7 @@ export function saidFacts(card: CardData, measures: Measures, words: CardWords):
       ? `, ${saidAmount(total, measures)}`
       : '';
   const facts: (SaidFact | undefined)[] = [
-    thing === 'batches' ? undefined : { name: words.gives, value: `${count} ${thing}${weight}` },
+    thing === 'batches' ? undefined : { name: words.gives, value: `${saidCount(count)} ${thing}${weight}` },
     serves && { name: words.serves, value: saidAmount(serves, measures) },
     vessel && { name: words.vessel, value: saidAmount(vessel, measures) },
     card.times.handsOn && { name: words.handsOn, value: duration(card.times.handsOn) },
@@ -101,6 +102,12 @@ export function saidAllergens(card: CardData, words: CardWords): SaidFact[] {
     { name: words.cannotSay, value: found.unknown.join('; ') },
   ];
   return facts.filter(({ value }) => value !== '');
+}
+
+/** A figure of the nutrition table, with its unit. */
+export function saidNutrient({ text, atLeast }: CardNutrientRow, words: CardWords): string {
+  if (text === undefined) return words.notKnown;
+  return `${atLeast ? `${words.atLeast} ` : ''}${typesetFigure(text)}`;
 }
 
 /** Source, diets, keywords, revision and date, in one line. */

@@ -1,5 +1,5 @@
 import type { CardAmount, CardTemperature, ExactRange } from '@quern/views';
-import { divide, exact, less, rational, round } from '@quern/quantity';
+import { divide, exact, less, printCount, rational, round } from '@quern/quantity';
 import { asciiJson } from '../escape.js';
 import { element, type Child, type ElementNode } from '../html/tree.js';
 import { typesetFigure } from './typeset.js';
@@ -61,12 +61,15 @@ function figure(className: string, text: string): ElementNode {
 
 /** A temperature in both scales: `24 °C / 75 °F`. */
 export function temperature(value: CardTemperature, setting: Setting): Child {
-  const celsius = element('span', { className: ['quern-nowrap'] }, `${typesetFigure(value.celsius)}\u00A0°C`);
-  const fahrenheit = element('span', { className: ['quern-nowrap'] }, `${typesetFigure(value.fahrenheit)}\u00A0°F`);
+  const celsius = element('span', { className: ['quern-nowrap'] }, typesetFigure(value.celsius));
+  const fahrenheit = element('span', { className: ['quern-nowrap'] }, typesetFigure(value.fahrenheit));
   if (setting.measures === 'metric') return celsius;
   if (setting.measures === 'us') return fahrenheit;
   return [celsius, ' / ', fahrenheit];
 }
+
+/** The figure of the yield as a cook writes it: `2`, `1 1/2`. */
+export const saidCount = (count: string): string => printCount(exact(count));
 
 const DAY = 1440n;
 const HOUR = 60n;

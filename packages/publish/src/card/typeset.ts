@@ -8,7 +8,7 @@ const FRACTIONS: Readonly<Record<string, string>> = {
   '1/6': '⅙', '5/6': '⅚', '1/8': '⅛', '3/8': '⅜', '5/8': '⅝', '7/8': '⅞',
 }; // prettier-ignore
 
-/** `10-14 h` as `10–14 h`, `1 1/2 cups` as `1½ cups`, `23 x 11 cm` as `23 × 11 cm`, `-18` as `−18`; no line breaks inside a figure. */
+/** `10-14 h` as `10–14 h`, `1 1/2 cups` as `1½ cups`, `23 x 11 cm` as `23 × 11 cm`, `-18 C` as `−18 °C`; no line breaks inside a figure. */
 export function typesetFigure(text: string): string {
   return text
     .replace(/(?:(\d+) )?\b(\d+\/\d+)\b/g, (whole, units: string | undefined, fraction: string) => {
@@ -18,6 +18,7 @@ export function typesetFigure(text: string): string {
     .replace(/(^|[^\d\p{L}.½⅓⅔¼¾⅛⅜⅝⅞])-(?=\d)/gu, '$1\u2212')
     .replace(/(?<=[\d½⅓⅔¼¾⅛⅜⅝⅞])-(?=\d)/g, '–')
     .replace(/(?<=\d) x (?=\d)/g, '\u00A0×\u00A0')
+    .replace(/(?<=\d) ([CF])(?!\p{L})/gu, '\u00A0°$1')
     .replace(
       /(?<=[\d½⅓⅔¼¾⅛⅜⅝⅞]) (?=(?:g|kg|mg|oz|lb|ml|cl|dl|l|cups?|tbsp|tsp|h|min|s|d|cm|mm|%)(?!\p{L}))/gu,
       '\u00A0',

@@ -1,4 +1,4 @@
-import type { CardClock, CardNutrientId } from '@quern/views';
+import type { CardClock } from '@quern/views';
 
 /** The words that the card itself says. Everything else is the recipe's. A page in another language brings its own. */
 export interface CardWords {
@@ -43,8 +43,8 @@ export interface CardWords {
   readonly mayContain: string;
   readonly cannotSay: string;
   readonly nutrition: string;
-  readonly per: string;
   readonly atLeast: string;
+  readonly notKnown: string;
   readonly keeping: string;
   readonly keeps: string;
   readonly bestAfter: string;
@@ -98,8 +98,8 @@ export const englishWords: CardWords = {
   mayContain: 'May contain',
   cannotSay: 'Cannot say for',
   nutrition: 'Nutrition',
-  per: 'per',
   atLeast: 'at least',
+  notKnown: 'not known',
   keeping: 'Keeping',
   keeps: 'Keeps',
   bestAfter: 'Best after',
@@ -115,6 +115,3 @@ export const englishWords: CardWords = {
   batches: 'batches',
   diets: { vegan: 'Vegan', vegetarian: 'Vegetarian' },
 };
-
-/** Which rows of the nutrition table belong to the row above them. */
-export const nutrientParts: ReadonlySet<CardNutrientId> = new Set(['saturates', 'trans', 'unsaturates', 'sugars']);

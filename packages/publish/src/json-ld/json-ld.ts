@@ -1,14 +1,5 @@
 import { add, exact, toIsoDuration, type Rational } from '@quern/quantity';
-import type {
-  CardAmount,
-  CardData,
-  CardIngredient,
-  CardMake,
-  CardNutrientId,
-  CardRun,
-  CardStep,
-  ExactRange,
-} from '@quern/views';
+import type { CardAmount, CardData, CardIngredient, CardMake, CardRun, CardStep, ExactRange } from '@quern/views';
 import { pictureAddress, safeAddress, isolateDirections } from '../escape.js';
 
 /** JSON without functions or gaps. */
@@ -26,13 +17,13 @@ export interface JsonLdOptions {
 const DIETS = { vegan: 'https://schema.org/VeganDiet', vegetarian: 'https://schema.org/VegetarianDiet' } as const;
 
 /** The property of schema.org's NutritionInformation for a row of the label, where it has one, and the unit it takes. */
-const NUTRIENTS: Readonly<Partial<Record<CardNutrientId, string>>> = {
+const NUTRIENTS: Readonly<Record<string, string>> = {
   energyKcal: 'calories',
   fat: 'fatContent',
   saturates: 'saturatedFatContent',
   trans: 'transFatContent',
-  unsaturates: 'unsaturatedFatContent',
   carbohydrate: 'carbohydrateContent',
+  carbohydrateTotal: 'carbohydrateContent',
   sugars: 'sugarContent',
   fibre: 'fiberContent',
   protein: 'proteinContent',
@@ -155,10 +146,9 @@ function nutrition(card: CardData): Json | undefined {
   const rows = found.rows.flatMap((row): [string, Json][] => {
     const property = NUTRIENTS[row.id];
     // 'At least' cannot be said here, and a figure that may be low would be taken for the whole.
-    if (property === undefined || row.atLeast) return [];
-    return [[property, row.id === 'energyKcal' ? `${row.value} kcal` : `${row.value} ${row.unit}`]];
+    if (property === undefined || row.atLeast || row.text === undefined) return [];
+    return [[property, row.text]];
   });
   if (rows.length === 0) return undefined;
-  const serving = found.weight === undefined ? found.per : `${found.per} (${found.weight})`;
-  return clean({ '@type': 'NutritionInformation', servingSize: serving, ...Object.fromEntries(rows) });
+  return clean({ '@type': 'NutritionInformation', servingSize: found.portion, ...Object.fromEntries(rows) });
 }

@@ -1,7 +1,7 @@
 import { exact, floor, negate } from '@quern/quantity';
 import type { CardData } from '@quern/views';
 import { htmlPage, pageStyle, rawScript } from '../card/card-page.js';
-import { duration } from '../card/setting.js';
+import { duration, isRightToLeft } from '../card/setting.js';
 import { asciiJson, oneLine } from '../escape.js';
 import { siteScript, siteScriptHash } from '../generated/site-script.js';
 import { element, type Child, type ElementNode } from '../html/tree.js';
@@ -142,7 +142,7 @@ function listItem({ card, path }: SitePage, facts: SearchFacts | undefined): Ele
   const line = [total, card.keywords.join(', ')].filter((part) => part !== undefined && part !== '').join(' · ');
   return element(
     'li',
-    { lang: card.language, dataCard: asciiJson(facts) },
+    { lang: card.language, dir: isRightToLeft(card.language) ? 'rtl' : 'ltr', dataCard: asciiJson(facts) },
     element(
       'a',
       { href: encodeURIComponent(path), dir: 'auto' },

@@ -18,7 +18,10 @@ html[data-quern-theme=dark] :is(.quern-nav,.quern-site){
 .quern-search.quern-live{display:flex}
 .quern-search label{display:grid;gap:.2rem;color:var(--quiet);font-size:.82rem}
 .quern-search :is(input,select){font:inherit;font-size:1rem;color:var(--ink);background:var(--wash);border:1px solid var(--quiet);border-radius:3px;padding:.4em .5em;max-width:100%;min-height:2.6rem}
-.quern-found{font-family:var(--figures);font-size:.88rem;color:var(--quiet);min-height:1.5em;margin:.7rem 0}
+.quern-found{font-family:var(--figures);font-size:.88rem;color:var(--quiet);margin:.7rem 0}
+.quern-found:empty{margin:0}
+.quern-list li[dir=ltr] [dir=auto]{text-align:left}
+.quern-list li[dir=rtl] [dir=auto]{text-align:right}
 .quern-list{list-style:none;margin:0;padding:0}
 .quern-list li{padding:.75rem 0;border-bottom:1px solid var(--rule)}
 .quern-list a{font-size:1.15rem;font-weight:600;text-decoration-thickness:1px;text-underline-offset:.18em}

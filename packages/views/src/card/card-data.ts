@@ -12,7 +12,7 @@ export interface CardAmount extends BothMeasures {
   readonly scale?: ScalableAmount;
 }
 
-/** A temperature in both scales, rounded as dials and thermometers are marked: '150-160', '-18'. */
+/** A temperature in both scales, rounded as dials and thermometers are marked: '150-160 C', '0 F'. */
 export interface CardTemperature {
   readonly celsius: string;
   readonly fahrenheit: string;
@@ -148,37 +148,25 @@ export interface CardAllergens {
   readonly market: string;
 }
 
-export type CardNutrientId =
-  | 'energyKj'
-  | 'energyKcal'
-  | 'fat'
-  | 'saturates'
-  | 'trans'
-  | 'unsaturates'
-  | 'carbohydrate'
-  | 'sugars'
-  | 'fibre'
-  | 'protein'
-  | 'salt'
-  | 'sodium'
-  | 'cholesterol'
-  | 'alcohol';
-
 export interface CardNutrition {
-  /** 'slice', '100 g'. */
-  readonly per: string;
-  /** '52 g'. */
-  readonly weight?: string;
-  readonly rows: readonly {
-    readonly id: CardNutrientId;
-    readonly name: string;
-    /** As rounded for the market: '1.2', 'less than 0.5'. */
-    readonly value: string;
-    readonly unit: string;
-    /** A source lacks this nutrient, so the true figure may be higher. */
-    readonly atLeast: boolean;
-  }[];
+  /** What the figures are for: 'per slice of 52 g', 'per 100 g'. */
+  readonly column: string;
+  /** The portion alone: 'slice of 52 g', '100 g'. */
+  readonly portion: string;
+  readonly rows: readonly CardNutrientRow[];
   readonly notes: readonly string[];
+}
+
+export interface CardNutrientRow {
+  /** As the label names it: 'energyKcal', 'saturates'. */
+  readonly id: string;
+  readonly name: string;
+  /** 1 and 2 for 'of which' lines. */
+  readonly level: 0 | 1 | 2;
+  /** As rounded for the market, with its unit: '1.2 g', 'less than 0.5 g'. Missing: not known. */
+  readonly text?: string;
+  /** A source lacks this nutrient, so the true figure may be higher. */
+  readonly atLeast: boolean;
 }
 
 export interface CardCaution {

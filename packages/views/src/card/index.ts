@@ -1,1 +1,2 @@
 export * from './card-data.js';
+export { card, type CardViewOptions } from './card.js';

@@ -157,6 +157,15 @@ export function amountOf(item: InItem, formula: Formula): ScalableAmount | undef
   };
 }
 
+/** A measure by itself, without a food to weigh it: so much weight, so much room, or so many. */
+export function measuredAmount(amount: Measure, cups: CupSystem): ScalableAmount {
+  const range = { low: baseValue(amount, cups, 'low'), high: baseValue(amount, cups, 'high') };
+  const { dimension, one, many } = units[amount.unit.id];
+  if (dimension === 'mass') return { kind: 'weight', about: amount.about, grams: exactRange(range), dose: false };
+  if (dimension === 'volume') return { kind: 'volume', about: amount.about, millilitres: exactRange(range) };
+  return { kind: 'count', about: amount.about, count: exactRange(amount.range), one, many };
+}
+
 const inFormula = (formula: Formula, food: LedgerFood): boolean =>
   formula.flour?.formula.some((entry) => entry.food.key === food.key) ?? false;
 

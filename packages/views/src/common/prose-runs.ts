@@ -18,9 +18,10 @@ import {
   type TemperatureScale,
   type UnitId,
 } from '@quern/quantity';
-import { baseValue, normaliseName, type Formula, type Make } from '@quern/compiler';
-import type { Bracket, Count, Measure, Prose, Share } from '@quern/syntax';
+import { normaliseName, type Formula, type Make } from '@quern/compiler';
+import type { Bracket, Count, Prose, Share } from '@quern/syntax';
 import { exactRange, exactText } from './exact-range.js';
+import { measuredAmount } from './item-amount.js';
 import { ouncesRange, scoopedRange } from './us-measure.js';
 import { proseFigures, type ProseFigure } from './prose-figures.js';
 import { showScaled, type BothMeasures, type ScalableAmount } from './scalable-amount.js';
@@ -84,7 +85,7 @@ function bracketRun(bracket: Bracket, formula: Formula, make: Make): ProseRun {
     case 'count':
       return { kind: 'scaled', text, amount: countAmount(amount) };
     case 'measure':
-      return { kind: 'scaled', text, amount: measureAmount(amount, formula.facts.cups) };
+      return { kind: 'scaled', text, amount: measuredAmount(amount, formula.facts.cups) };
     case 'share': {
       const name = bracket.of?.text ?? '';
       const whole = weightInMake(name, formula, make);
@@ -103,14 +104,6 @@ function bracketRun(bracket: Bracket, formula: Formula, make: Make): ProseRun {
 
 function countAmount(amount: Count): ScalableAmount {
   return { kind: 'count', about: amount.about, count: exactRange(amount.range), one: '', many: '' };
-}
-
-function measureAmount(amount: Measure, cups: CupSystem): ScalableAmount {
-  const range = { low: baseValue(amount, cups, 'low'), high: baseValue(amount, cups, 'high') };
-  const { dimension, one, many } = units[amount.unit.id];
-  if (dimension === 'mass') return { kind: 'weight', about: amount.about, grams: exactRange(range), dose: false };
-  if (dimension === 'volume') return { kind: 'volume', about: amount.about, millilitres: exactRange(range) };
-  return { kind: 'count', about: amount.about, count: exactRange(amount.range), one, many };
 }
 
 /** Grams of a thing that the lines of a make put in; of a product made elsewhere and not put in here, the whole of it. */

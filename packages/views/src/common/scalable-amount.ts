@@ -56,6 +56,8 @@ export type ScalableAmount =
       readonly flour?: ExactText;
       /** What is counted, where the writer counts and the weight stands beside it. */
       readonly pieces?: ScalableCount;
+      /** What the writer says, where it is words and the weight stands beside them: 'half', 'a third of the butter'. */
+      readonly words?: string;
     }
   | {
       readonly kind: 'volume';
@@ -84,9 +86,24 @@ const scaled = (range: ExactRange, factor: Rational): Interval =>
 export function showScaled(amount: ScalableAmount, factor: Rational, options: ShowScaledOptions = {}): BothMeasures {
   const style = options.style ?? PLAIN;
   const cups = options.cups ?? 'us';
-  const ahead = amount.about ? 'about ' : '';
   const both = measures(amount, factor, style, cups);
-  return { metric: ahead + both.metric, us: ahead + both.us };
+  const about = (text: string): string => (amount.about ? `about ${text}` : text);
+  const told = { metric: about(both.metric), us: about(both.us) };
+  return amount.kind === 'weight' ? besideWords(amount, factor, told, style) : told;
+}
+
+/** A weight stands in brackets behind what the writer counts or says; a cook with cups counts and needs no weight. */
+function besideWords(
+  { pieces, words }: Extract<ScalableAmount, { kind: 'weight' }>,
+  factor: Rational,
+  { metric, us }: BothMeasures,
+  style: NumberStyle,
+): BothMeasures {
+  if (pieces) {
+    const number = counted(pieces, factor, style);
+    return { metric: `${number} (${metric})`, us: number };
+  }
+  return words === undefined ? { metric, us } : { metric: `${words} (${metric})`, us: `${words} (${us})` };
 }
 
 function measures(amount: ScalableAmount, factor: Rational, style: NumberStyle, cups: CupSystem): BothMeasures {
@@ -99,7 +116,7 @@ function measures(amount: ScalableAmount, factor: Rational, style: NumberStyle, 
       const millilitres = scaled(amount.millilitres, factor);
       return {
         metric: metricRange(millilitres, { measure: 'volume' }, style),
-        us: spoonfuls(millilitres, cups, style),
+        us: spoonfuls(millilitres, amount.about, cups, style),
       };
     }
     case 'weight':
@@ -117,11 +134,9 @@ function weight(
   const flour = amount.flour === undefined ? undefined : multiply(exact(amount.flour), factor);
   const dose = amount.dose ? 'small' : 'ordinary';
   const metric = metricRange(grams, { dose, ...(flour ? { percent: { flour } } : {}) }, style);
-  if (amount.pieces) {
-    const pieces = counted(amount.pieces, factor, style);
-    return { metric: `${pieces} (${metric})`, us: pieces };
-  }
-  const us = amount.millilitres ? spoonfuls(scaled(amount.millilitres, factor), cups, style) : ounces(grams, style);
+  const us = amount.millilitres
+    ? spoonfuls(scaled(amount.millilitres, factor), amount.about, cups, style)
+    : ounces(grams, style);
   return { metric, us: us ?? metric };
 }
 
@@ -144,9 +159,13 @@ function metricRange(range: Interval, options: GramOptions, style: NumberStyle):
   return withUnit(printRange(low.number, high.number, style), high.unit, style);
 }
 
+/** How near a measure has to come to an amount that is itself a guess: then fewer scoops are worth more than exactness. */
+export const ABOUT_TOLERANCE = rational(1, 10);
+
 /** Cups and spoons; both ends of a range told in full. */
-function spoonfuls(range: Interval, cups: CupSystem, style: NumberStyle): string {
-  const print = (value: Rational): string => printScoops(scoop(value, { cups }), style);
+function spoonfuls(range: Interval, about: boolean, cups: CupSystem, style: NumberStyle): string {
+  const options = about ? { cups, tolerance: ABOUT_TOLERANCE } : { cups };
+  const print = (value: Rational): string => printScoops(scoop(value, options), style);
   const low = print(range.low);
   const high = print(range.high);
   return low === high ? low : `${low} to ${high}`;

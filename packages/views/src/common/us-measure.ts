@@ -21,7 +21,7 @@ import {
   type Rational,
 } from '@quern/quantity';
 import { roundedOunces } from './ounces.js';
-import type { ExactRange, ScalableAmount } from './scalable-amount.js';
+import { ABOUT_TOLERANCE, type ExactRange, type ScalableAmount } from './scalable-amount.js';
 
 /** How an amount is told in cups, spoons, ounces or pieces, and how far from the exact amount that is. */
 export interface UsMeasure {
@@ -44,13 +44,14 @@ export interface UsOptions {
 export function usMeasure(amount: ScalableAmount, factor: Rational, options: UsOptions): UsMeasure | undefined {
   const scaled = (range: ExactRange): Interval =>
     mapInterval({ low: exact(range.low), high: exact(range.high) }, (value) => multiply(value, factor));
+  const near = amount.about ? { tolerance: ABOUT_TOLERANCE, ...options } : options;
   switch (amount.kind) {
     case 'count':
       return undefined;
     case 'volume':
-      return scoopedRange(scaled(amount.millilitres), options);
+      return scoopedRange(scaled(amount.millilitres), near);
     case 'weight':
-      if (amount.millilitres) return scoopedRange(scaled(amount.millilitres), options);
+      if (amount.millilitres) return scoopedRange(scaled(amount.millilitres), near);
       return amount.pieces ? undefined : ouncesRange(scaled(amount.grams), options.style ?? PLAIN);
   }
 }

@@ -1,5 +1,6 @@
 import { parseRational, sizeOf, units, multiply, add, sign, type CupSystem, type Rational } from '@quern/quantity';
 import { parseLine, type GivesFact, type InLine, type LineContent, type VesselFact } from '@quern/syntax';
+import { answer, refuse, type Answer } from '../common/answer.js';
 
 /*
  * What a reader may ask a sheet to be scaled by, read from a few words by the parser of the notation itself, so that
@@ -15,13 +16,6 @@ export type ScaleRequest =
   | { readonly kind: 'have'; readonly lines: readonly InLine[] };
 
 export type ScaleKind = ScaleRequest['kind'];
-
-/** What was asked, or why it cannot be read and what to write instead. */
-export type Answer<T> =
-  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: string; readonly help: string };
-
-export const answer = <T>(value: T): Answer<T> => ({ ok: true, value });
-export const refuse = (problem: string, help: string): Answer<never> => ({ ok: false, problem, help });
 
 /** Reads what stands after `--times`, `--makes`, `--weight`, `--serves`, `--tin` or `--have`. */
 export function readScale(kind: ScaleKind, text: string): Answer<ScaleRequest> {

@@ -17,7 +17,8 @@ import {
 import { normaliseName, pickOf, singular, weigh, type Formula, type InItem, type LedgerFood } from '@quern/compiler';
 import type { InLine, VesselFact } from '@quern/syntax';
 import { countedOf, foodOf } from '../common/item-amount.js';
-import { answer, refuse, type Answer, type ScaleRequest } from './scale-request.js';
+import { answer, refuse, type Answer } from '../common/answer.js';
+import type { ScaleRequest } from './scale-request.js';
 import { depthRatio, tinOf, tinText, type Tin } from './vessel.js';
 
 /** By how much a recipe is multiplied, exactly, and why. */

@@ -1,19 +1,10 @@
-import {
-  PLAIN,
-  printAcidity,
-  printCount,
-  compare,
-  rational,
-  temperaturePoint,
-  type Rational,
-  type TemperatureUse,
-} from '@quern/quantity';
+import { PLAIN, printAcidity } from '@quern/quantity';
 import type { Make, StepItem } from '@quern/compiler';
-import type { AtClause, Clause, Lane, Prose, Temperature, Thing, UsingClause } from '@quern/syntax';
+import type { AtClause, Clause, Lane, Prose, UsingClause } from '@quern/syntax';
 import { bothScales, type BothScales } from '../common/heat-text.js';
-import { bothNumbers } from '../common/plural.js';
 import { proseRuns, tellRun, type ProseRun } from '../common/prose-runs.js';
 import type { BothMeasures } from '../common/scalable-amount.js';
+import { heatAround, temperatureUse, thingText } from '../common/step-heat.js';
 import { timeText } from '../common/time-text.js';
 import type { SheetStep } from './sheet-data.js';
 import type { Setting } from './setting.js';
@@ -49,7 +40,7 @@ function runText(run: ProseRun, lane: Lane, setting: Setting): string {
       return run.text;
     case 'temperature': {
       if (setting.measures === 'metric' && run.scale === 'C') return run.text;
-      return scalesText(bothScales(run, useOf(lane, run.low, run.scale), setting.style), setting);
+      return scalesText(bothScales(run, temperatureUse(lane, run.low, run.scale), setting.style), setting);
     }
     case 'measure':
       return measuresText(tellRun(run, setting.factor, setting), setting, run.text);
@@ -78,13 +69,6 @@ function scalesText({ celsius, fahrenheit }: BothScales, { measures }: Setting):
   return measures === 'us' ? `${fahrenheit} (${celsius})` : `${celsius} (${fahrenheit})`;
 }
 
-const OVEN_FROM = rational(100);
-
-/** Above boiling an oven's figure is a mark on its dial; anything else is read from a thermometer. */
-function useOf(lane: Lane, value: Rational, scale: 'C' | 'F'): TemperatureUse {
-  return lane === 'oven' && compare(temperaturePoint(value, scale).celsius, OVEN_FROM) >= 0 ? 'oven' : 'food';
-}
-
 function clauseText(clause: Clause, lane: Lane, setting: Setting): string {
   switch (clause.kind) {
     case 'at':
@@ -102,28 +86,12 @@ function clauseText(clause: Clause, lane: Lane, setting: Setting): string {
 }
 
 function atText(clause: AtClause, lane: Lane, setting: Setting): string {
-  const told = (temperature: Temperature, equal?: Temperature): string => {
-    const both = bothScales(temperature, useOf(lane, temperature.low, temperature.scale), setting.style);
-    // A second scale that the writer states is printed as stated.
-    const stated = equal && bothScales(equal, 'oven', setting.style);
-    const merged = !stated
-      ? both
-      : equal.scale === 'F'
-        ? { ...both, fahrenheit: stated.fahrenheit }
-        : { ...both, celsius: stated.celsius };
-    return scalesText(merged, setting);
-  };
-  const change = clause.change ? ` ${clause.change.direction} to ${told(clause.change.to)}` : '';
-  return `at ${told(clause.temperature, clause.equal)}${change}${clause.fan ? ', fan' : ''}`;
+  const { temperature, change, fan } = heatAround(clause, lane, setting.style);
+  const turned = change ? ` ${change.direction} to ${scalesText(change.to, setting)}` : '';
+  return `at ${scalesText(temperature, setting)}${turned}${fan ? ', fan' : ''}`;
 }
 
 /** 'using hob', 'using 1 shelf, mixer'. */
 export function usingText(clause: UsingClause): string {
-  return `using ${clause.things.map(thingText).join(', ')}`;
-}
-
-function thingText({ count, name }: Thing): string {
-  const one = compare(count, rational(1)) === 0;
-  if (one) return name === 'shelf' ? '1 shelf' : name;
-  return `${printCount(count, PLAIN)} ${bothNumbers(name).many}`;
+  return `using ${clause.things.map((thing) => thingText(thing, PLAIN)).join(', ')}`;
 }
