@@ -74,7 +74,7 @@ export const at = (low: number, high: number, shelves: number | 'all' = 1, heati
 export function care(id: string, period: number, lasts: number, most: number): Care {
   const falls: number[] = [];
   for (let fall = period; fall < most; fall += period) falls.push(fall);
-  return { id, label: id, period, falls, give: Math.floor(period / 10), lasts, place: undefined };
+  return { id, label: id, period, falls, give: Math.floor(period / 10), lasts, byCalendar: false, place: undefined };
 }
 
 export const kitchen = (parts: Partial<PlanKitchen> = {}): PlanKitchen => ({

@@ -1,5 +1,14 @@
 import { priceAbove, priceBelow, priceEarly } from './prices.js';
-import type { Activity, Allowance, Dish, Link, Minute, PlanProblem } from './problem.js';
+import {
+  standingTop,
+  topOf,
+  type Activity,
+  type Allowance,
+  type Dish,
+  type Link,
+  type Minute,
+  type PlanProblem,
+} from './problem.js';
 
 /** A moment: that of a node and so many minutes more. */
 export interface Point {
@@ -89,10 +98,14 @@ class Ties {
   }
 }
 
-/** Waits without a top are searched to this far beyond their least. */
-export const OPEN_REACH: Minute = 14 * 1440;
-
-export function buildNetwork(problem: PlanProblem, aim: Aim): Network {
+/**
+ * Moments and rules of a problem. With `only`, of the limits that an aim lets give, the ones that it names.
+ */
+export function buildNetwork(
+  problem: PlanProblem,
+  aim: Aim,
+  only: (source: Activity | Link | Dish) => boolean = () => true,
+): Network {
   const { activities, links, dishes } = problem;
   const index = new Map(activities.map((activity, at) => [activity.id, at]));
   let count = 1 + activities.length * 2 + 1;
@@ -104,7 +117,9 @@ export function buildNetwork(problem: PlanProblem, aim: Aim): Network {
     if (found === undefined) throw new RangeError(`a link names ${id}, which is not planned`);
     return found;
   };
-  const elastic = (written: boolean): boolean => aim === 'give' || (aim === 'give-standing' && !written);
+  const elastic = (source: Link | Dish, written: boolean): boolean =>
+    (aim === 'give' || (aim === 'give-standing' && !written)) && only(source);
+  const stretches = (activity: Activity): boolean => aim === 'give' && activity.lane === 'wait' && only(activity);
 
   const ties = new Ties(count);
   let contradiction: RuleSource | undefined;
@@ -112,14 +127,13 @@ export function buildNetwork(problem: PlanProblem, aim: Aim): Network {
     if (!ties.tie(a, b, gap)) contradiction ??= source;
   };
   const exact = (allowance: Allowance): boolean => allowance.least === allowance.most;
-  const movable = (activity: Activity): boolean => activity.lane === 'wait';
   activities.forEach((activity, i) => {
-    if (exact(activity.time) && !(movable(activity) && elastic(true))) {
+    if (exact(activity.time) && !stretches(activity)) {
       tie(startNode(i), endNode(i), activity.time.least, { kind: 'time', activity, side: 'least' });
     }
   });
   for (const link of links) {
-    if (exact(link.gap) && !(loosens(link) && elastic(link.written))) {
+    if (exact(link.gap) && !(loosens(link) && elastic(link, link.written))) {
       tie(endNode(at(link.from)), startNode(at(link.to)), link.gap.least, { kind: 'gap', link, side: 'least' });
     }
   }
@@ -150,13 +164,14 @@ export function buildNetwork(problem: PlanProblem, aim: Aim): Network {
     above: number,
     source: (side: 'least' | 'most' | 'preferred') => RuleSource,
   ): void => {
-    const most = allowance.most === Infinity ? allowance.least + OPEN_REACH : allowance.most;
     const least = source('least');
+    const most = least.kind === 'time' ? topOf(allowance) : standingTop(allowance);
     // Only a wait can be cut short; nothing ever starts before what it needs.
     const cuts = gives && least.kind === 'time';
     hard(from, to, allowance.least, least, cuts);
     if (cuts) hard(from, to, 0, least, false);
     hard(to, from, -most, source('most'), gives);
+    if (aim === 'give-standing' && gives) hard(to, from, -(most + GIVE_STANDING), source('most'), false);
     soft(from, to, allowance.preferred, priceBelow(allowance), source('preferred'));
     soft(to, from, -allowance.preferred, above, source('preferred'));
   };
@@ -165,7 +180,7 @@ export function buildNetwork(problem: PlanProblem, aim: Aim): Network {
     const from = starts[i] ?? anchor;
     const to = ends[i] ?? anchor;
     if (from.node !== to.node) {
-      allow(from, to, activity.time, movable(activity) && elastic(true), priceAbove(activity.time), (side) => ({
+      allow(from, to, activity.time, stretches(activity), priceAbove(activity.time), (side) => ({
         kind: 'time',
         activity,
         side,
@@ -180,7 +195,7 @@ export function buildNetwork(problem: PlanProblem, aim: Aim): Network {
     const from = ends[at(link.from)] ?? anchor;
     const to = starts[at(link.to)] ?? anchor;
     if (from.node === to.node && exact(link.gap)) continue;
-    allow(from, to, link.gap, loosens(link) && elastic(link.written), priceAbove(link.gap), (side) => ({
+    allow(from, to, link.gap, loosens(link) && elastic(link, link.written), priceAbove(link.gap), (side) => ({
       kind: 'gap',
       link,
       side,
@@ -189,7 +204,7 @@ export function buildNetwork(problem: PlanProblem, aim: Aim): Network {
   for (const dish of dishes) {
     const done = ends[at(dish.last)] ?? anchor;
     const served: Point = { node: service.node, offset: service.offset + (dish.ready ?? 0) };
-    allow(done, served, dish.stand, elastic(dish.standWritten), priceEarly(dish.stand), (side) => ({
+    allow(done, served, dish.stand, elastic(dish, dish.standWritten), priceEarly(dish.stand), (side) => ({
       kind: 'stand',
       dish,
       side,
@@ -235,6 +250,9 @@ function serviceRules(problem: PlanProblem, aim: Aim, service: Point): Rule[] {
   }
   return [];
 }
+
+/** How much longer than unwritten limits a thing may be left standing, with a warning, before there is no plan. */
+const GIVE_STANDING: Minute = 120;
 
 /** How far other ready times are looked for when the one asked for does not work. */
 export const SEARCH_REACH: Minute = 7 * 1440;

@@ -53,6 +53,8 @@ export interface Care {
   /** How far a visit may move to suit the people: a tenth of the period. */
   readonly give: Minute;
   readonly lasts: Minute;
+  /** Its period is written in days, weeks or months: a change of the clocks does not move it. */
+  readonly byCalendar: boolean;
   readonly place: Place | undefined;
 }
 
@@ -159,4 +161,20 @@ export interface PlanProblem {
    */
   readonly mode: 'ready' | 'start' | 'free';
   readonly readyBetween: { readonly from: Minute; readonly to: Minute } | undefined;
+}
+
+/** With no top, this far beyond the least is searched, or as long again as the least. */
+const OPEN_REACH: Minute = 3 * 1440;
+
+/** The longest that is tried of an allowance. */
+export function topOf(allowance: Allowance): Minute {
+  return allowance.most === Infinity ? allowance.least + Math.max(allowance.least, OPEN_REACH) : allowance.most;
+}
+
+/** However long a thing keeps, the clock does not look for plans that finish it more than this before it is wanted. */
+export const MOST_STANDING: Minute = 14 * 1440;
+
+/** The longest that a thing is left standing. */
+export function standingTop(allowance: Allowance): Minute {
+  return Math.min(topOf(allowance), allowance.least + MOST_STANDING);
 }
