@@ -15,6 +15,7 @@ export * from './feed/index.js';
 export * from './site/index.js';
 export * from './label/index.js';
 export * from './sheet/index.js';
+export * from './basket/index.js';
 export { csvTable, type CsvCell } from './csv/csv-table.js';
 export { jsonText } from './json/pretty.js';
 export { NO_PAINT, type Paint } from './terminal/paint.js';

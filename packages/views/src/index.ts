@@ -4,3 +4,5 @@ export * from './card/index.js';
 export * from './clock/index.js';
 export * from './label/index.js';
 export * from './sheet/index.js';
+export * from './basket/index.js';
+export type { Answer } from './common/answer.js';
