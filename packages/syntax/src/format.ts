@@ -40,8 +40,7 @@ function tidied(line: Line, indent: number | undefined): string | undefined {
 function* lineEdits(document: Document): Iterable<TextEdit> {
   const indent = withRemarks(document, indents(document));
   for (const line of document.lines) {
-    // An empty line after an empty line goes altogether.
-    if (isBlank(line) && isBlank(document.lines[line.number - 1])) continue;
+    if (isBlank(line)) continue;
     const wanted = tidied(line, indent[line.number]);
     if (wanted !== undefined && wanted !== line.text) yield narrowed(line, wanted);
   }
@@ -76,22 +75,31 @@ function narrowed(line: Line, wanted: string): TextEdit {
 
 /** Runs of empty lines become one; a block has one before it, above the remarks that stand right over it. */
 function* blankEdits({ lines }: Document): Iterable<TextEdit> {
-  const ending = usualEnding(lines);
+  let ending = '';
   for (const [index, line] of lines.entries()) {
-    if (isBlank(line) && isBlank(lines[index - 1])) {
-      // The line end before goes, so that the last line of a file can go too.
-      const before = lines[index - 1] as Line;
-      const end = line.start + line.text.length;
-      yield { span: { start: before.start + before.text.length, end }, text: '' };
+    if (isBlank(line)) {
+      yield* emptied(line, lines[index + 1], ending);
+      continue;
     }
+    ending = line.ending;
     if (line.parsed.content.kind !== 'block') continue;
     let first = index;
     while (lines[first - 1]?.parsed.content.kind === 'comment') first--;
-    if (first > 0 && !isBlank(lines[first - 1])) {
+    const above = lines[first - 1];
+    if (above !== undefined && !isBlank(above)) {
       const { start } = lines[first] as Line;
-      yield { span: { start, end: start }, text: ending };
+      yield { span: { start, end: start }, text: above.ending };
     }
   }
+}
+
+/** An empty line, `above` being the line end over its run: gone if another follows, else without its spaces. */
+function* emptied(line: Line, next: Line | undefined, above: string): Iterable<TextEdit> {
+  const { start, text, ending } = line;
+  if (next !== undefined && isBlank(next)) yield { span: { start, end: next.start }, text: '' };
+  // A lone carriage return and a lone line feed with nothing between them would be one line end.
+  else if (above === '\r' && ending === '\n') yield { span: { start, end: start + text.length + 1 }, text: '\r' };
+  else if (text !== '') yield { span: { start, end: start + text.length }, text: '' };
 }
 
 /** A file ends with a line end. */

@@ -1,6 +1,6 @@
 import { EOF, type IToken } from 'chevrotain';
 import { diagnose, type Diagnostic, type MessageArguments, type MessageCode, type Span } from '@quern/text';
-import type { Bracket, LineContent, ParsedLine, Prose } from './ast.js';
+import type { Bracket, LineContent, Name, ParsedLine, Prose } from './ast.js';
 import { classify, type LineHead, type LineWord, type RuleName } from './classify.js';
 import { Fault } from './fault.js';
 import { LineParser } from './parser.js';
@@ -219,25 +219,35 @@ function refusedText(entry: LineWord, rest: string): boolean {
 
 /** Whether a line that was read is a sentence all the same. */
 function isSentence(content: LineContent): boolean {
-  if (content.kind === 'in' || content.kind === 'or') {
-    const { amount, name } = content;
-    if (amount.kind === 'share' && /^(?:\d|overnight\b)/i.test(name.text)) return true;
-    const names = [name, content.on, content.as];
-    return (
-      names.some((one) => one !== undefined && sentenceInName(one.text)) ||
-      (content.note !== undefined && sentenceInNote(content.note.text))
-    );
+  if ((content.kind === 'in' || content.kind === 'or') && content.amount.kind === 'share') {
+    if (/^(?:\d|overnight\b)/i.test(content.name.text)) return true;
   }
-  if (content.kind === 'out') {
-    return (
-      [content.of, content.as].some((one) => one !== undefined && sentenceInName(one.text)) ||
-      (content.note !== undefined && sentenceInNote(content.note.text))
-    );
+  const note = content.kind === 'in' || content.kind === 'or' || content.kind === 'out' ? content.note : undefined;
+  if (note !== undefined && sentenceInNote(note.text)) return true;
+  return namesOf(content).some((name) => name !== undefined && sentenceInName(name.text));
+}
+
+/** The names in a line that a sentence could be taken for. */
+function namesOf(content: LineContent): readonly (Name | undefined)[] {
+  switch (content.kind) {
+    case 'in':
+    case 'or':
+      return [content.name, content.on, content.as];
+    case 'out':
+      return [content.of, content.as];
+    case 'check':
+      return [content.name, content.on, content.from];
+    case 'swap':
+      return [content.from, content.in, content.to];
+    case 'drop':
+      return [content.name, content.in];
+    case 'add':
+      return [content.name, content.beside];
+    case 'basis':
+      return [content.name];
+    default:
+      return [];
   }
-  if (content.kind === 'check') {
-    return [content.name, content.on, content.from].some((one) => one !== undefined && sentenceInName(one.text));
-  }
-  return false;
 }
 
 // ---- brackets in prose -----------------------------------------------------------------------------------------------

@@ -244,7 +244,9 @@ export abstract class AmountParser extends EmbeddedActionsParser {
     if (this.is(t.Of, next)) return 'share';
     if (this.numberFollows(next) || this.is(t.By, next)) throw this.sideBySide(next);
     this.checkUnit(next);
-    const container = this.containerEnd(next);
+    // No container is called by a weight or a volume: `1 lb of 00 flour` is a pound of it.
+    const weighed = this.is(t.Unit, next) && t.unitDimension(this.LA(next)) !== 'count';
+    const container = weighed ? 0 : this.containerEnd(next);
     if (container > 0) {
       if (this.numberFollows(this.is(t.About, container + 1) ? container + 2 : container + 1)) return 'pack';
       if (!this.is(t.Unit, next) || this.LA(next).payload === 'serving') return 'portion';

@@ -81,7 +81,9 @@ export class LineParser extends BodyParser {
     const word = this.CONSUME(t.Opening);
     const text = this.CONSUME(t.Text);
     return this.ACTION(() => {
-      const words = this.freeWords(text, 0);
+      // `Warning: hot sugar burns` is how people write it.
+      const skip = /^[^\S\r\n]*:/.exec(text.image)?.[0].length ?? 0;
+      const words = this.freeWords(text, skip);
       if (words === undefined) throw unreadable(this.here());
       return { kind: 'text-fact', word: this.opening(word) as TextFact['word'], words };
     });

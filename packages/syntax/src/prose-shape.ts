@@ -37,7 +37,8 @@ export function firstWords(text: string, most = 4): string {
 /** Whether what stands where a name belongs is part of a sentence. */
 export function sentenceInName(name: string): boolean {
   if (endsSentence(name)) return true;
-  if (/^[.)\]]/.test(name)) return true;
+  if (/^[.)\]]/.test(name) || /\d (?:seconds?|minutes?|mins?|hours?|hrs?|days?|weeks?|months?)\b/i.test(name))
+    return true;
   const words = name.toLowerCase().split(' ');
   return words.length > 1 && words.some((word, index) => SENTENCE_WORDS.has(word) || (index > 0 && word === 'the'));
 }
@@ -57,7 +58,9 @@ export function sentenceInBlock(block: string, rest: string): boolean {
   if (endsSentence(name)) return true;
   const most = block === 'recipe' || block === 'menu' ? MOST_TITLE_WORDS : MOST_BLOCK_WORDS;
   if (wordCount(name) > most) return true;
-  return (block === 'make' || block === 'food' || block === 'culture') && /^(?:an?|the|sure)\b/i.test(name);
+  if ((block === 'make' || block === 'food' || block === 'culture') && /^(?:an?|the|sure)\b/i.test(name)) return true;
+  // A title may say anything ("When it rains"); what other lines refer to is a name.
+  return block !== 'recipe' && block !== 'menu' && name.split(' ').some((word) => SENTENCE_WORDS.has(word));
 }
 
 /** `Tip the batter into the tin` is a sentence, `tip Wet hands do not stick` is a fact. */
