@@ -110,7 +110,7 @@ describe('the field', () => {
     );
     expect(plain(await page.locator('.quern-facts').textContent())).toContain('3 loaf tins of 23 × 11 × 8 cm');
     // What does not scale does not: the weight of each loaf, words, lengths, times.
-    expect(plain(await page.locator('.quern-facts').textContent())).toContain('1040 g (2 lb 5 oz) each');
+    expect(plain(await page.locator('.quern-facts').textContent())).toContain('of 1040 g (2 lb 5 oz)');
     expect(after).toContain('all');
     expect(await page.getByRole('status').textContent()).toMatch(/^Scaled from 2 loaves\. Times, temperatures/);
     await field.fill('2');

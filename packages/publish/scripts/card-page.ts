@@ -29,7 +29,7 @@ function figuresOf(card: Element): Figure[] {
   return [...card.querySelectorAll('[data-quern-scale]')].map((holder) => ({
     amount: JSON.parse(holder.getAttribute('data-quern-scale') ?? '') as ScalableAmount,
     holder,
-    places: [...holder.querySelectorAll('bdi')].flatMap((element) => {
+    places: [...holder.querySelectorAll('.quern-figure')].flatMap((element) => {
       const owner = element.closest('.quern-u,.quern-m,.quern-same');
       if (!owner) return [];
       const measure = owner.classList.contains('quern-u') ? 'us' : 'metric';

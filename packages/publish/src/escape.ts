@@ -150,9 +150,9 @@ export function markdownText(text: string): string {
     .replace(/</g, '&lt;')
     .replace(/>/g, '&gt;')
     .replace(/(?<=\{)[%#]/g, '\\$&') // {% … %}, {# … #}
-    .replace(/^([#+\-=:])/, '\\$1') // headings, lists, rules, underlines, directives
+    .replace(/^([#+\-=])/, '\\$1') // headings, lists, rules, underlines
     .replace(/^(\d{1,9})([.)])(?=\s|$)/, '$1\\$2') // numbered lists
-    .replace(/:(?=[/:A-Za-z])/g, '\\:') // bare addresses and directives
+    .replace(/^:|:(?=[/:A-Za-z])/g, '\\:') // bare addresses and directives
     .replace(/(?<=www)\./gi, '\\.')
     .replace(/@/g, '\\@');
 }

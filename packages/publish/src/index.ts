@@ -19,3 +19,4 @@ export * from './basket/index.js';
 export { csvTable, type CsvCell } from './csv/csv-table.js';
 export { jsonText } from './json/pretty.js';
 export { NO_PAINT, type Paint } from './terminal/paint.js';
+export * from './report/index.js';

@@ -8,7 +8,8 @@ import {
   saidFacts,
   saidIngredient,
   saidKeeping,
-  saidNutrient,
+  saidMeasure,
+  saidNutrients,
   saidOrigin,
   saidSentence,
   type Measures,
@@ -86,8 +87,8 @@ function ingredientTable(items: readonly CardIngredient[], frame: Frame): string
   const line = (item: CardIngredient, ahead: string): string =>
     row(
       [
-        ...(measures === 'us' ? [] : [typesetFigure(item.amount.metric)]),
-        ...(measures === 'metric' ? [] : [typesetFigure(item.amount.us)]),
+        ...(measures === 'us' ? [] : [saidMeasure(item.amount, 'metric')]),
+        ...(measures === 'metric' ? [] : [saidMeasure(item.amount, 'us')]),
         ahead + saidIngredient(item, words),
       ].map(markdownText),
     );
@@ -152,7 +153,9 @@ function end(card: CardData, frame: Frame): string[] {
 function nutrition(card: CardData, words: CardWords): string[] {
   const found = card.nutrition;
   if (!found) return [];
-  const rows = found.rows.map((row) => `| ${markdownText(row.name)} | ${markdownText(saidNutrient(row, words))} |`);
+  const rows = saidNutrients(found.rows, words).map(
+    ({ name, value }) => `| ${markdownText(name)} | ${markdownText(value)} |`,
+  );
   const top = `| ${markdownText(typesetFigure(found.column))} | |`;
   return [[top, '| --- | ---: |', ...rows].join('\n'), ...found.notes.map(markdownText)];
 }

@@ -55,7 +55,7 @@ font:1rem/1.55 var(--face);padding:var(--quern-space,clamp(1rem,4vw,2.5rem));ove
 .quern-card .quern-ingredients{width:100%;align-self:start;line-height:1.35}
 .quern-card .quern-ingredients :is(td,thead th){font-family:var(--figures);font-size:.9em;font-variant-numeric:tabular-nums;padding-inline-end:.9rem}
 .quern-card .quern-ingredients thead :is(.quern-m,.quern-u){width:1%}
-.quern-card .quern-ingredients .quern-m{white-space:nowrap}
+.quern-card .quern-ingredients .quern-m{min-width:4.2rem}
 .quern-card .quern-ingredients .quern-u:not(thead *){color:var(--quiet);white-space:normal;min-width:5.4rem}
 .quern-card .quern-ingredients thead th{font-size:.78em;font-weight:400;color:var(--quiet);padding-top:0}
 .quern-card .quern-ingredients th.quern-name{font-weight:400;width:auto;padding-inline-end:0}
@@ -63,8 +63,8 @@ font:1rem/1.55 var(--face);padding:var(--quern-space,clamp(1rem,4vw,2.5rem));ove
 .quern-card .quern-ingredients tbody tr.quern-or>*{border-top-style:dotted}
 .quern-card .quern-ingredients tbody tr.quern-or th{padding-inline-start:1em}
 .quern-card .quern-made{font-style:italic}
-.quern-card .quern-amount.quern-one>:is(.quern-u,.quern-bracket){display:none}
-.quern-card .quern-again bdi{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
+.quern-card .quern-amount.quern-one>:is(.quern-u,.quern-between){display:none}
+.quern-card .quern-again>bdi{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .quern-card .quern-steps{counter-reset:step;margin:0}
 .quern-card .quern-way>.quern-remark{margin-bottom:.9rem}
 .quern-card .quern-step{counter-increment:step;position:relative;padding-inline-start:2rem;margin:0 0 1.05rem}
@@ -91,17 +91,16 @@ font:1rem/1.55 var(--face);padding:var(--quern-space,clamp(1rem,4vw,2.5rem));ove
 .quern-card :is(input,button,a):focus-visible{outline:3px solid var(--accent);outline-offset:2px}
 .quern-card .quern-turn{display:none;font:600 .86em/1.2 var(--figures);color:var(--accent);background:none;border:1px solid var(--accent);border-radius:3px;padding:.6em .9em;min-height:2.75rem;margin:1.1rem 0 0;cursor:pointer}
 @container (max-width:34rem){
-.quern-card .quern-ingredients td{white-space:normal}
 .quern-live .quern-turn{display:inline-block}
-.quern-live[data-shown=metric] :is(.quern-u,.quern-bracket),.quern-live[data-shown=us] :is(.quern-m,.quern-bracket){display:none}
+.quern-live[data-shown=metric] :is(.quern-u,.quern-between),.quern-live[data-shown=us] :is(.quern-m,.quern-between){display:none}
 .quern-live[data-shown=us] .quern-ingredients .quern-u{color:inherit}
-.quern-live[data-shown=us] .quern-again bdi{position:static;width:auto;height:auto;clip-path:none}
+.quern-live[data-shown=us] .quern-again>bdi{position:static;width:auto;height:auto;clip-path:none}
 }
 @container (min-width:46rem){
 .quern-card .quern-ingredients{table-layout:fixed}
-.quern-card .quern-ingredients thead .quern-m{width:5.4rem}
-.quern-card .quern-ingredients thead .quern-u{width:7.4rem}
-.quern-card .quern-make-body{grid-template-columns:minmax(19rem,5fr) 6fr}
+.quern-card .quern-ingredients thead .quern-m{width:6.2rem}
+.quern-card .quern-ingredients thead .quern-u{width:7.6rem}
+.quern-card .quern-make-body{grid-template-columns:minmax(21rem,5fr) 6fr}
 .quern-card .quern-make-body>.quern-way:only-child{grid-column:1/-1}
 .quern-card .quern-end{grid-template-columns:1fr 1fr}
 .quern-card .quern-nutrition{grid-column:2;grid-row:1/span 3}

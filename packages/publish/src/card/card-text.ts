@@ -8,7 +8,8 @@ import {
   saidFacts,
   saidIngredient,
   saidKeeping,
-  saidNutrient,
+  saidMeasure,
+  saidNutrients,
   saidOrigin,
   saidSentence,
   type Measures,
@@ -97,8 +98,8 @@ function ingredientLines(items: readonly CardIngredient[], frame: Frame): string
     ...item.alternatives.map((other) => ({ item: other, ahead: `${words.or} ` })),
   ]);
   const cells = (item: CardIngredient): string[] => {
-    const metric = plainText(typesetFigure(item.amount.metric));
-    const us = plainText(typesetFigure(item.amount.us));
+    const metric = plainText(saidMeasure(item.amount, 'metric'));
+    const us = plainText(saidMeasure(item.amount, 'us'));
     if (measures === 'metric') return [metric];
     return measures === 'us' ? [us] : [metric, us === metric ? '' : us];
   };
@@ -150,7 +151,7 @@ function end(card: CardData, frame: Frame): string[][] {
     ),
   );
   const nutrition = card.nutrition;
-  const rows = nutrition?.rows.map((row) => ({ name: row.name, value: saidNutrient(row, words) }));
+  const rows = saidNutrients(nutrition?.rows ?? [], words);
   return [
     remarkLines(card.remarks, frame),
     section(words.cautions, cautions.length === 0 ? [] : [...cautions, ...wrap(words.guidance, frame)]),
@@ -165,7 +166,7 @@ function end(card: CardData, frame: Frame): string[][] {
       ),
     ),
     section(`${words.nutrition}, ${typesetFigure(nutrition?.column ?? '')}`, [
-      ...facts(rows ?? [], frame),
+      ...facts(rows, frame),
       ...(nutrition?.notes ?? []).flatMap((note) => wrap(note, frame)),
     ]),
     wrapOrigin(saidOrigin(card, words), frame),

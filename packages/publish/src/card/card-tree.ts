@@ -148,9 +148,9 @@ function yieldFact(card: CardData, setting: Setting): Child {
         element(
           'span',
           { className: ['quern-quiet'] },
-          amountIn(each, setting),
+          label(setting, setting.words.ofEach),
           ' ',
-          label(setting, setting.words.eachWeighs),
+          amountIn(each, setting),
         ),
       ],
       total && [' ', element('span', { className: ['quern-quiet'] }, amountIn(total, setting))],

@@ -2,7 +2,7 @@ import type { CardData, CardKeeping, CardNutrition } from '@quern/views';
 import { element, type Child, type ElementNode } from '../html/tree.js';
 import { remarks } from './make-section.js';
 import { headingTag, label, temperature, type Setting } from './setting.js';
-import { saidNutrient } from './said.js';
+import { saidNutrients } from './said.js';
 import { typesetFigure } from './typeset.js';
 
 /** What stands below the method: remarks, variants, keeping, cautions, nutrition, and where the card comes from. */
@@ -82,12 +82,12 @@ function variants(card: CardData): Child[] {
 }
 
 function nutrition(found: CardNutrition, setting: Setting): Child[] {
-  const rows = found.rows.map((row) =>
+  const rows = saidNutrients(found.rows, setting.words).map(({ name, value, part }) =>
     element(
       'tr',
-      row.level > 0 ? { className: ['quern-part'] } : {},
-      element('th', { scope: 'row' }, row.name),
-      element('td', {}, element('bdi', {}, saidNutrient(row, setting.words))),
+      part ? { className: ['quern-part'] } : {},
+      element('th', { scope: 'row' }, name),
+      element('td', {}, element('bdi', {}, value)),
     ),
   );
   return [

@@ -78,12 +78,15 @@ function ingredientRow(item: CardIngredient, setting: Setting, alternative: bool
   const { amount } = item;
   // Where both measures are the same the second is left to screen readers and to a page that shows one column.
   const again = amount.metric === amount.us && setting.measures === 'both';
-  const cell = (className: string, text: string, repeated: boolean): ElementNode =>
-    element(
+  const cell = (className: string, text: string, repeated: boolean): ElementNode => {
+    const content = element('bdi', { className: ['quern-figure'] }, typesetFigure(text));
+    const { words } = amount;
+    return element(
       'td',
       { className: repeated ? [className, 'quern-again'] : [className] },
-      element('bdi', {}, typesetFigure(text)),
+      words === undefined ? content : element('bdi', {}, `${words} (`, content, ')'),
     );
+  };
   return element(
     'tr',
     { ...(alternative ? { className: ['quern-or'] } : {}), ...scaleProperties(amount, setting) },

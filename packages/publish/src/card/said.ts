@@ -18,11 +18,18 @@ import type { CardWords } from './words.js';
 
 export type Measures = 'both' | 'metric' | 'us';
 
-export function saidAmount(amount: CardAmount, measures: Measures): string {
+export function saidAmount({ words, ...amount }: CardAmount, measures: Measures): string {
   const metric = typesetFigure(amount.metric);
   const us = typesetFigure(amount.us);
-  if (measures === 'metric' || metric === us) return metric;
-  return measures === 'us' ? us : `${metric} (${us})`;
+  const one = measures === 'us' ? us : metric;
+  if (measures !== 'both' || metric === us) return words === undefined ? one : `${words} (${one})`;
+  return words === undefined ? `${metric} (${us})` : `${words} (${metric}; ${us})`;
+}
+
+/** One measure of an amount, for a column. */
+export function saidMeasure(amount: CardAmount, measure: 'metric' | 'us'): string {
+  const text = typesetFigure(amount[measure]);
+  return amount.words === undefined ? text : `${amount.words} (${text})`;
 }
 
 export function saidTemperature(value: CardTemperature, measures: Measures): string {
@@ -77,7 +84,7 @@ export interface SaidFact {
 export function saidFacts(card: CardData, measures: Measures, words: CardWords): SaidFact[] {
   const { thing, count, each, total, serves, vessel } = card.yield;
   const weight = each
-    ? `, ${saidAmount(each, measures)} ${words.eachWeighs}`
+    ? ` ${words.ofEach} ${saidAmount(each, measures)}`
     : total
       ? `, ${saidAmount(total, measures)}`
       : '';
@@ -104,8 +111,23 @@ export function saidAllergens(card: CardData, words: CardWords): SaidFact[] {
   return facts.filter(({ value }) => value !== '');
 }
 
+/** The rows of the nutrition table: a nutrient told in two units (energy) is one row. */
+export function saidNutrients(
+  rows: readonly CardNutrientRow[],
+  words: CardWords,
+): (SaidFact & { readonly part: boolean })[] {
+  const told: (SaidFact & { part: boolean })[] = [];
+  for (const row of rows) {
+    const value = saidNutrient(row, words);
+    const last = told.at(-1);
+    if (last?.name === row.name) told[told.length - 1] = { ...last, value: `${last.value} / ${value}` };
+    else told.push({ name: row.name, value, part: row.level > 0 });
+  }
+  return told;
+}
+
 /** A figure of the nutrition table, with its unit. */
-export function saidNutrient({ text, atLeast }: CardNutrientRow, words: CardWords): string {
+function saidNutrient({ text, atLeast }: CardNutrientRow, words: CardWords): string {
   if (text === undefined) return words.notKnown;
   return `${atLeast ? `${words.atLeast} ` : ''}${typesetFigure(text)}`;
 }

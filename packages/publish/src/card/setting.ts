@@ -43,20 +43,23 @@ export function scaleProperties(amount: CardAmount, setting: Setting): { dataQue
   return setting.scalable && amount.scale ? { dataQuernScale: asciiJson(amount.scale) } : {};
 }
 
-/** An amount in a sentence: both measures, the second in brackets; one where they are the same. */
+/** An amount in a sentence: both measures, the second in brackets; one where they are the same; words ahead of both. */
 export function amountIn(amount: CardAmount, setting: Setting): ElementNode {
-  const metric = figure('quern-m', amount.metric);
-  const us = figure('quern-u', amount.us);
+  const { words, metric, us } = amount;
   const properties = { className: ['quern-amount'], ...scaleProperties(amount, setting) };
-  if (amount.metric === amount.us) return element('bdi', properties, figure('quern-same', amount.metric));
-  if (setting.measures === 'metric') return element('bdi', properties, metric);
-  if (setting.measures === 'us') return element('bdi', properties, us);
-  const bracket = (text: string): ElementNode => element('span', { className: ['quern-bracket'] }, text);
-  return element('bdi', properties, metric, bracket(' ('), us, bracket(')'));
+  const inside = (...figures: Child[]): ElementNode =>
+    words === undefined ? element('bdi', properties, figures) : element('bdi', properties, `${words} (`, figures, ')');
+  if (metric === us) return inside(figure('quern-same', metric));
+  if (setting.measures === 'metric') return inside(figure('quern-m', metric));
+  if (setting.measures === 'us') return inside(figure('quern-u', us));
+  const between = (text: string): ElementNode => element('span', { className: ['quern-between'] }, text);
+  const [open, close] = words === undefined ? [' (', ')'] : ['; ', ''];
+  return inside(figure('quern-m', metric), between(open), figure('quern-u', us), between(close));
 }
 
-function figure(className: string, text: string): ElementNode {
-  return element('bdi', { className: [className] }, typesetFigure(text));
+/** A figure that a page may print anew at another size. */
+export function figure(className: string, text: string): ElementNode {
+  return element('bdi', { className: ['quern-figure', className] }, typesetFigure(text));
 }
 
 /** A temperature in both scales: `24 °C / 75 °F`. */

@@ -9,7 +9,8 @@ export interface CardWords {
   readonly gives: string;
   readonly serves: string;
   readonly vessel: string;
-  readonly eachWeighs: string;
+  /** Between the yield and the weight of each: '2 loaves of 1040 g'. */
+  readonly ofEach: string;
   readonly handsOn: string;
   readonly total: string;
   readonly begin: string;
@@ -70,7 +71,7 @@ export const englishWords: CardWords = {
   gives: 'Gives',
   serves: 'Serves',
   vessel: 'In',
-  eachWeighs: 'each',
+  ofEach: 'of',
   handsOn: 'Hands-on',
   total: 'In all',
   begin: 'Begin',

@@ -105,7 +105,10 @@ function yieldTexts(card: CardData): Json | undefined {
   return texts.length === 1 ? texts[0] : texts;
 }
 
-const both = ({ metric, us }: CardAmount): string => (metric === us ? metric : `${metric} (${us})`);
+function both({ words, metric, us }: CardAmount): string {
+  if (words !== undefined) return metric === us ? `${words} (${metric})` : `${words} (${metric}; ${us})`;
+  return metric === us ? metric : `${metric} (${us})`;
+}
 
 /** One text an ingredient; what is made in the recipe itself is not bought and not listed. */
 function ingredientTexts(item: CardIngredient): string[] {

@@ -8,6 +8,8 @@ import type { BothMeasures, ExactRange, ExactText, ScalableAmount } from '../com
 
 /** An amount in both measures, as printed at the size of the card. The two are the same text when there is but one way to say it. */
 export interface CardAmount extends BothMeasures {
+  /** What the writer says, where it is words and the two measures stand beside them: 'half', 'a third of the butter'. */
+  readonly words?: string;
   /** Missing when the amount is in words (`all`, `a little`) or does not change with the size. */
   readonly scale?: ScalableAmount;
 }

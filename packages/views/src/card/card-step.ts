@@ -54,9 +54,9 @@ function cardRun(run: ProseRun, lane: Lane, setting: CardSetting): CardRun {
     case 'scaled': {
       const written = run.words ?? run.text;
       if (!run.amount) return { kind: 'text', text: written };
-      const words = run.words === undefined || run.amount.kind !== 'weight' ? {} : { words: run.words };
-      const amount = scaledAmount({ ...run.amount, ...words }, setting);
-      return { kind: 'amount', text: equal(factor, ONE) ? written : amount.metric, amount };
+      const words = run.words === undefined ? {} : { words: run.words };
+      const amount = { ...words, ...scaledAmount(run.amount, setting) };
+      return { kind: 'amount', text: equal(factor, ONE) || run.words !== undefined ? written : amount.metric, amount };
     }
   }
 }

@@ -1,4 +1,3 @@
-import { printExact } from '@quern/quantity';
 import type { Formula, VariantEdit } from '@quern/compiler';
 import type { CardVariant } from './card-data.js';
 
@@ -23,7 +22,7 @@ function changeWords({ ref }: VariantEdit): string | undefined {
     case 'add':
       return `${part(content.amount.span)} ${content.name.text} beside ${content.beside.text}`;
     case 'times':
-      return `everything times ${printExact(content.factor)}`;
+      return `everything ${ref.line.text.trim().toLowerCase()}`;
     case 'block':
       return content.name ? `another way with ${content.name.text}` : undefined;
     case 'list-fact':

@@ -20,7 +20,7 @@ import {
 } from '@quern/quantity';
 import { normaliseName, type Formula, type Make } from '@quern/compiler';
 import type { Bracket, Count, Prose, Share } from '@quern/syntax';
-import { exactRange, exactText } from './exact-range.js';
+import { exactRange } from './exact-range.js';
 import { measuredAmount } from './item-amount.js';
 import { ouncesRange, scoopedRange } from './us-measure.js';
 import { proseFigures, type ProseFigure } from './prose-figures.js';
@@ -95,7 +95,6 @@ function bracketRun(bracket: Bracket, formula: Formula, make: Make): ProseRun {
         about: false,
         grams: exactRange(grams),
         dose: false,
-        ...(formula.flour ? { flour: exactText(formula.flour.grams) } : {}),
       };
       return { kind: 'scaled', text, words: shareWords(amount, name), ...(weight ? { amount: weight } : {}) };
     }

@@ -56,8 +56,6 @@ export type ScalableAmount =
       readonly flour?: ExactText;
       /** What is counted, where the writer counts and the weight stands beside it. */
       readonly pieces?: ScalableCount;
-      /** What the writer says, where it is words and the weight stands beside them: 'half', 'a third of the butter'. */
-      readonly words?: string;
     }
   | {
       readonly kind: 'volume';
@@ -89,21 +87,10 @@ export function showScaled(amount: ScalableAmount, factor: Rational, options: Sh
   const both = measures(amount, factor, style, cups);
   const about = (text: string): string => (amount.about ? `about ${text}` : text);
   const told = { metric: about(both.metric), us: about(both.us) };
-  return amount.kind === 'weight' ? besideWords(amount, factor, told, style) : told;
-}
-
-/** A weight stands in brackets behind what the writer counts or says; a cook with cups counts and needs no weight. */
-function besideWords(
-  { pieces, words }: Extract<ScalableAmount, { kind: 'weight' }>,
-  factor: Rational,
-  { metric, us }: BothMeasures,
-  style: NumberStyle,
-): BothMeasures {
-  if (pieces) {
-    const number = counted(pieces, factor, style);
-    return { metric: `${number} (${metric})`, us: number };
-  }
-  return words === undefined ? { metric, us } : { metric: `${words} (${metric})`, us: `${words} (${us})` };
+  if (amount.kind !== 'weight' || !amount.pieces) return told;
+  // A weight stands in brackets behind what the writer counts; a cook with cups counts, and needs no weight.
+  const pieces = counted(amount.pieces, factor, style);
+  return { metric: `${pieces} (${told.metric})`, us: pieces };
 }
 
 function measures(amount: ScalableAmount, factor: Rational, style: NumberStyle, cups: CupSystem): BothMeasures {
