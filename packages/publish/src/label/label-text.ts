@@ -47,7 +47,7 @@ export function labelText(label: Label, options: LabelTextOptions = {}): string 
           label.promises.map((one) => fold(verdictWords(one))),
         )
       : undefined,
-    declarationText(label.declaration),
+    declarationText(label.declaration, fold),
     [...label.declaration.notes, ...label.statement.notes, ...label.notes]
       .map((note) => fold(`- ${note}`, '  '))
       .join('\n'),
@@ -76,14 +76,17 @@ function cautionLines(label: Label, fold: (text: string, indent?: string) => str
 }
 
 /** The declaration as a table of aligned columns. */
-function declarationText({ heading: title, columns, percentHeading, rows }: Declaration): string {
+function declarationText(
+  { heading: title, columns, percentHeading, rows }: Declaration,
+  fold: (text: string, indent?: string) => string,
+): string {
   const body = rows.map(({ name, level, values, percents }) => [
     '  '.repeat(level) + name,
     ...values.map(figureWords),
     ...(percentHeading === undefined ? [] : [percents.map((one) => (one ? figureWords(one) : '')).join('')]),
   ]);
   const head = ['', ...columns, ...(percentHeading === undefined ? [] : ['%'])];
-  const key = percentHeading === undefined ? [] : [`%: ${percentHeading}`];
+  const key = percentHeading === undefined ? [] : [fold(`%: ${percentHeading}`, '   ')];
   return [title, '-'.repeat(title.length), ...table([head, ...body]), ...key].join('\n');
 }
 

@@ -108,7 +108,8 @@ const euPlan: Plan = {
   heading: 'Nutrition declaration',
   rounding: euRounding,
   per100: true,
-  percentHeading: '% of the reference intake of an average adult (8400 kJ / 2000 kcal)',
+  percentHeading:
+    'of the reference intake of an average adult (8400 kJ / 2000 kcal); for vitamins and minerals, of the nutrient reference value',
   // Order of Annex XV; the seven of Article 30(1), and fibre, which may stand with them.
   rows: [
     row('energyKj', 'Energy', 0, share(eu.energyKj)),
@@ -139,7 +140,7 @@ const usPlan: Plan = {
   heading: 'Nutrition per serving, United States figures',
   rounding: usRounding,
   per100: false,
-  percentHeading: '% of the daily value',
+  percentHeading: 'of the daily value',
   rows: [
     row('energyGeneral', 'Calories'),
     row('fat', 'Total fat', 0, share(us.fat)),
@@ -173,7 +174,7 @@ const caPlan: Plan = {
   heading: 'Nutrition per serving, Canadian figures',
   rounding: caRounding,
   per100: false,
-  percentHeading: '% of the daily value',
+  percentHeading: 'of the daily value',
   rows: [
     row('energyGeneral', 'Calories'),
     row('fat', 'Fat', 0, caShare(ca.fat)),
