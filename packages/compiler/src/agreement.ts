@@ -1,12 +1,38 @@
 import { diagnose, type Diagnostic } from '@quern/text';
 import {
-  absolute, add, compare, divide, exact, greatest, HUNDRED, isZero, least, multiply, rational, sizeOf, subtract, units, type CupSystem, type Rational,
+  absolute,
+  add,
+  compare,
+  divide,
+  exact,
+  greatest,
+  HUNDRED,
+  isZero,
+  least,
+  multiply,
+  rational,
+  sizeOf,
+  subtract,
+  toExactText,
+  units,
+  type CupSystem,
+  type Rational,
 } from '@quern/quantity';
 import type { Amount, Count, Equal, InLine, Measure, NumberRange } from '@quern/syntax';
 import type { LedgerFood, LineRef } from './model.js';
 import { placeOf } from './places.js';
 import { showGrams } from './show.js';
-import { baseValue, countOf, isSpelledCount, pieceSpread, pickOf, volumeOf, volumeSpread, type FormWords, type Taught } from './weighing.js';
+import {
+  baseValue,
+  countOf,
+  isSpelledCount,
+  pieceSpread,
+  pickOf,
+  volumeOf,
+  volumeSpread,
+  type FormWords,
+  type Taught,
+} from './weighing.js';
 
 /*
  * Whether two measures of one thing agree (NOTATION 0.1, 0.21, 4.3). Exact when `each` is written or both sides are
@@ -33,7 +59,12 @@ export interface AgreementContext {
 }
 
 /** Checks every `=` of a line against its amount; gives back what the line teaches of a food that has no table weight. */
-export function checkAgreement(content: InLine, ref: LineRef, food: LedgerFood, context: AgreementContext): readonly Taught[] {
+export function checkAgreement(
+  content: InLine,
+  ref: LineRef,
+  food: LedgerFood,
+  context: AgreementContext,
+): readonly Taught[] {
   const taught: Taught[] = [];
   const words: FormWords = { name: content.name.text, note: content.note?.text ?? '' };
   for (const side of content.equals) {
@@ -75,7 +106,10 @@ function massRange(mass: Pair['mass'], cups: CupSystem): Grams {
   const size = sizeOf(mass.unit.id, cups);
   const more = mass.and ? multiply(mass.and.value, sizeOf(mass.and.unit.id, cups)) : rational(0);
   const slack = multiply(lastDigit(mass.range), size);
-  return { low: subtract(add(multiply(mass.range.low, size), more), slack), high: add(add(multiply(mass.range.high, size), more), slack) };
+  return {
+    low: subtract(add(multiply(mass.range.low, size), more), slack),
+    high: add(add(multiply(mass.range.high, size), more), slack),
+  };
 }
 
 /** Half of the last digit written: `25 g` may be 24.5 to 25.5. A fraction is exact. */
@@ -83,14 +117,29 @@ function lastDigit(range: NumberRange): Rational {
   return range.decimals === null ? rational(0) : rational(1, 2n * 10n ** BigInt(range.decimals));
 }
 
-function compareMeasures(pair: Pair, side: Equal, ref: LineRef, food: LedgerFood, words: FormWords, context: AgreementContext): Taught | undefined {
+function compareMeasures(
+  pair: Pair,
+  side: Equal,
+  ref: LineRef,
+  food: LedgerFood,
+  words: FormWords,
+  context: AgreementContext,
+): Taught | undefined {
   const { mass, other } = pair;
   if (side.each) return undefined; // exact by its meaning: the weight is count times each
   const written = massRange(mass, context.cups);
   if (isMass(other)) {
     const second = massRange(other, context.cups);
     if (compare(written.high, second.low) < 0 || compare(second.high, written.low) < 0) {
-      disagree('Q01', written, { low: second.low, usual: second.low, high: second.high, sources: 'both are weights' }, side, ref, food, context);
+      disagree(
+        'Q01',
+        written,
+        { low: second.low, usual: second.low, high: second.high, sources: 'both are weights' },
+        side,
+        ref,
+        food,
+        context,
+      );
     }
     return undefined;
   }
@@ -122,7 +171,12 @@ function publishedGrams(side: Side, food: LedgerFood, words: FormWords, cups: Cu
     if (!spread) return undefined;
     const low = volumeOf(side, { cups, pick: 'low' }) ?? volume;
     const high = volumeOf(side, { cups, pick: 'high' }) ?? volume;
-    return { low: multiply(low, spread.low), usual: multiply(volume, spread.usual), high: multiply(high, spread.high), sources: spread.sources.join(', ') };
+    return {
+      low: multiply(low, spread.low),
+      usual: multiply(volume, spread.usual),
+      high: multiply(high, spread.high),
+      sources: spread.sources.join(', '),
+    };
   }
   const count = countOf(side, 'middle');
   if (!count || side.kind === 'pack') return undefined;
@@ -158,21 +212,36 @@ function disagree(
   context: AgreementContext,
 ): void {
   const middle = divide(add(written.low, written.high), rational(2));
-  const off = isZero(published.usual) ? rational(0) : divide(multiply(absolute(subtract(middle, published.usual)), HUNDRED), published.usual);
+  const off = isZero(published.usual)
+    ? rational(0)
+    : divide(multiply(absolute(subtract(middle, published.usual)), HUNDRED), published.usual);
   context.report(
     diagnose(code, placeOf(ref, side.span), {
       name: food.name,
       written: showGrams(middle),
       table: showGrams(published.usual),
       percent: `${off.n / off.d} %`,
-      range: compare(published.low, published.high) === 0 ? showGrams(published.low) : `${showGrams(published.low)} to ${showGrams(published.high)}`,
+      range:
+        compare(published.low, published.high) === 0
+          ? showGrams(published.low)
+          : `${showGrams(published.low)} to ${showGrams(published.high)}`,
       sources: published.sources || 'no source named',
     }),
   );
 }
 
-function teaches(mass: Pair['mass'], other: Side, side: Equal, ref: LineRef, food: LedgerFood, context: AgreementContext): Taught | undefined {
-  const grams = mass.kind === 'pack' ? multiply(pickOf(mass.range, 'middle'), baseValue(mass.each, context.cups, 'middle')) : baseValue(mass, context.cups, 'middle');
+function teaches(
+  mass: Pair['mass'],
+  other: Side,
+  side: Equal,
+  ref: LineRef,
+  food: LedgerFood,
+  context: AgreementContext,
+): Taught | undefined {
+  const grams =
+    mass.kind === 'pack'
+      ? multiply(pickOf(mass.range, 'middle'), baseValue(mass.each, context.cups, 'middle'))
+      : baseValue(mass, context.cups, 'middle');
   const volume = volumeOf(other, { cups: context.cups, pick: 'middle' });
   const count = countOf(other, 'middle');
   const by = volume ?? (other.kind === 'pack' ? undefined : count);
@@ -185,6 +254,10 @@ function teaches(mass: Pair['mass'], other: Side, side: Equal, ref: LineRef, foo
 
 /** Two volumes of one thing, or two counts: exact as numbers. */
 function twoVolumes(left: Amount, side: Equal, ref: LineRef, food: LedgerFood, context: AgreementContext): void {
+  if (left.kind === 'count' && side.amount.kind === 'count') {
+    twoCounts(left, side.amount, side, ref, food, context);
+    return;
+  }
   const a = volumeOf(left, { cups: context.cups, pick: 'middle' });
   const b = volumeOf(side.amount, { cups: context.cups, pick: 'middle' });
   if (!a || !b || isZero(a)) return;
@@ -199,6 +272,29 @@ function twoVolumes(left: Amount, side: Equal, ref: LineRef, food: LedgerFood, c
       table: `${showGrams(a).replace(/k?g$/, (unit) => (unit === 'kg' ? 'l' : 'ml'))}`,
       percent: `${multiply(off, HUNDRED).n / multiply(off, HUNDRED).d} %`,
       range: 'the two are volumes',
+      sources: 'arithmetic',
+    }),
+  );
+}
+
+/** Two counts of one thing are the same number, or one of them has lost its unit. */
+function twoCounts(
+  left: Count,
+  right: Count,
+  side: Equal,
+  ref: LineRef,
+  food: LedgerFood,
+  context: AgreementContext,
+): void {
+  if (compare(left.range.low, right.range.low) === 0 && compare(left.range.high, right.range.high) === 0) return;
+  const shown = (count: Count): string => toExactText(count.range.low);
+  context.report(
+    diagnose('Q01', placeOf(ref, side.span), {
+      name: food.name,
+      written: shown(right),
+      table: shown(left),
+      percent: 'a unit may be missing',
+      range: 'the two are counts',
       sources: 'arithmetic',
     }),
   );

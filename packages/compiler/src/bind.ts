@@ -1,5 +1,16 @@
 import { diagnose, nearest, type Diagnostic } from '@quern/text';
-import type { BodyItem, CheckLine, InLine, MakeBlock, Name, OutLine, StepLine, TextFact, Typed, RecipeBlock } from '@quern/syntax';
+import type {
+  BodyItem,
+  CheckLine,
+  InLine,
+  MakeBlock,
+  Name,
+  OutLine,
+  StepLine,
+  TextFact,
+  Typed,
+  RecipeBlock,
+} from '@quern/syntax';
 import type { FoodScope } from './foods-in-file.js';
 import type { Culture, LedgerFood, LineRef, Product, Source } from './model.js';
 import { normaliseName, quoted, RESERVED } from './names.js';
@@ -140,7 +151,8 @@ class Binder {
     const items: BoundItem[] = [];
     this.#makes.push({ id, name, index, ref, implicit: !block.heading, block, items });
     block.items.forEach((item, itemIndex) => items.push(this.#bindItem(item, index, itemIndex)));
-    if (block.heading) this.#nameProduct({ kind: 'make', name, makeIndex: index, itemIndex: -1, ref }, block.heading.content.name);
+    if (block.heading)
+      this.#nameProduct({ kind: 'make', name, makeIndex: index, itemIndex: -1, ref }, block.heading.content.name);
   }
 
   #nameProduct(product: NamedProduct, at: Name | undefined): void {
@@ -152,7 +164,9 @@ class Binder {
     }
     const before = this.#products.get(id);
     if (before && before.kind !== 'used') {
-      this.context.report(diagnose('N03', place, { name: product.name }, [{ place: linePlace(before.ref), note: 'first made here' }]));
+      this.context.report(
+        diagnose('N03', place, { name: product.name }, [{ place: linePlace(before.ref), note: 'first made here' }]),
+      );
       return;
     }
     this.#products.set(id, product);
@@ -205,7 +219,11 @@ class Binder {
       if (product) {
         this.#drawn.add(id);
         if (amount.kind === 'measure' && product.kind !== 'used' && this.context.foods.knows(name.text)) {
-          this.context.report(diagnose('N06', placeOf(ref, name.span), { name: name.text }, [{ place: linePlace(product.ref), note: 'made here' }]));
+          this.context.report(
+            diagnose('N06', placeOf(ref, name.span), { name: name.text }, [
+              { place: linePlace(product.ref), note: 'made here' },
+            ]),
+          );
         }
         return { kind: 'product', product: id };
       }
@@ -281,7 +299,13 @@ class Binder {
   #bindCheck(content: CheckLine, ref: LineRef): BoundCheck {
     const id = content.name ? normaliseName(content.name.text) : undefined;
     const name =
-      id === 'water' ? { kind: 'water' as const } : id === 'all water' ? { kind: 'all-water' as const } : content.name ? this.#target(content.name, ref) : undefined;
+      id === 'water'
+        ? { kind: 'water' as const }
+        : id === 'all water'
+          ? { kind: 'all-water' as const }
+          : content.name
+            ? this.#target(content.name, ref)
+            : undefined;
     let from: string | undefined;
     if (content.from) {
       from = normaliseName(content.from.text);

@@ -1,4 +1,14 @@
-import { compare, isZero, rational, roundTo, sizeOf, divide, ZERO, type CupSystem, type Rational } from '@quern/quantity';
+import {
+  compare,
+  isZero,
+  rational,
+  roundTo,
+  sizeOf,
+  divide,
+  ZERO,
+  type CupSystem,
+  type Rational,
+} from '@quern/quantity';
 import type { CheckLine } from '@quern/syntax';
 import { baseValue } from './weighing.js';
 

@@ -14,7 +14,15 @@ export function recipeFacts(
   file: string,
   report: (d: Diagnostic) => void,
 ): RecipeFacts {
-  const texts: Record<string, string[]> = { by: [], source: [], photo: [], note: [], tip: [], warning: [], 'serve with': [] };
+  const texts: Record<string, string[]> = {
+    by: [],
+    source: [],
+    photo: [],
+    note: [],
+    tip: [],
+    warning: [],
+    'serve with': [],
+  };
   const keywords: string[] = [];
   const freeOf: { allergen: string; place: { file: string; start: number; end: number } }[] = [];
   const baked: RecipeFacts['baked'][number][] = [];
@@ -98,7 +106,10 @@ export function basisOf(facts: readonly Typed<FactLine>[], file: string): { name
 }
 
 /** `count X as flour` by food key. */
-export function countsOf(facts: readonly Typed<FactLine>[], keyOf: (name: string) => string): ReadonlyMap<string, 'flour' | 'water' | 'other'> {
+export function countsOf(
+  facts: readonly Typed<FactLine>[],
+  keyOf: (name: string) => string,
+): ReadonlyMap<string, 'flour' | 'water' | 'other'> {
   const counts = new Map<string, 'flour' | 'water' | 'other'>();
   for (const { content } of facts) if (content.kind === 'count-as') counts.set(keyOf(content.name.text), content.as);
   return counts;

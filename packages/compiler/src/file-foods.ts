@@ -1,5 +1,20 @@
 import { diagnose, nearest, shift, type Diagnostic, type Place } from '@quern/text';
-import { absolute, add, compare, divide, exact, greatest, multiply, rational, sizeOf, subtract, toDecimal, units, type CupSystem, type Rational } from '@quern/quantity';
+import {
+  absolute,
+  add,
+  compare,
+  divide,
+  exact,
+  greatest,
+  multiply,
+  rational,
+  sizeOf,
+  subtract,
+  toDecimal,
+  units,
+  type CupSystem,
+  type Rational,
+} from '@quern/quantity';
 import type { FoodBlock, Line, PerFact, WeighsFact, ListFact } from '@quern/syntax';
 import type { AllergenId, Food, NutrientId, PieceWeight, Spread, VolumeWeight } from './food-book.js';
 import { allergensDeclared, allergenWords } from './allergen-names.js';
@@ -10,10 +25,31 @@ import { isSpelledCount } from './weighing.js';
 
 /** Words of a label for what it declares, and the nutrient each stands for. */
 const labelWords: Readonly<Record<string, NutrientId | 'salt' | 'energy'>> = {
-  energy: 'energy', fat: 'fat', saturates: 'saturates', 'saturated fat': 'saturates', 'trans fat': 'trans', monounsaturates: 'monounsaturates',
-  polyunsaturates: 'polyunsaturates', carbohydrate: 'carbohydrateAvailable', carbohydrates: 'carbohydrateAvailable', sugars: 'sugars', sugar: 'sugars',
-  starch: 'starch', polyols: 'polyols', fibre: 'fibre', fiber: 'fibre', protein: 'protein', salt: 'salt', sodium: 'sodium', alcohol: 'alcohol', water: 'water',
-  cholesterol: 'cholesterol', potassium: 'potassium', calcium: 'calcium', iron: 'iron', 'vitamin d': 'vitaminD',
+  energy: 'energy',
+  fat: 'fat',
+  saturates: 'saturates',
+  'saturated fat': 'saturates',
+  'trans fat': 'trans',
+  monounsaturates: 'monounsaturates',
+  polyunsaturates: 'polyunsaturates',
+  carbohydrate: 'carbohydrateAvailable',
+  carbohydrates: 'carbohydrateAvailable',
+  sugars: 'sugars',
+  sugar: 'sugars',
+  starch: 'starch',
+  polyols: 'polyols',
+  fibre: 'fibre',
+  fiber: 'fibre',
+  protein: 'protein',
+  salt: 'salt',
+  sodium: 'sodium',
+  alcohol: 'alcohol',
+  water: 'water',
+  cholesterol: 'cholesterol',
+  potassium: 'potassium',
+  calcium: 'calcium',
+  iron: 'iron',
+  'vitamin d': 'vitaminD',
 };
 
 const KILOJOULE_TO_KILOCALORIE = exact('4.184'); // thermochemical calorie
@@ -34,7 +70,9 @@ export function foodOfBlock(block: FoodBlock, file: string, cups: CupSystem, rep
   let traces: AllergenId[] = [];
   let perMillilitre: Rational | undefined;
   for (const { content, line } of block.facts) {
-    if (content.kind === 'weighs') {
+    if (content.kind === 'weighs' && weighsNothing(content))
+      report(diagnose('Q17', linePlace({ file, line }), { what: 'this measure' }));
+    else if (content.kind === 'weighs') {
       const weight = weighsFact(content, cups);
       if (weight.kind === 'volume') {
         perMillilitre = weight.grams;
@@ -80,18 +118,32 @@ const ENERGY_TOLERANCE = exact('0.1');
 const ENERGY_SLACK = rational(40);
 
 /** A03: energy that does not follow from the parts beside it. Asked only when fat, carbohydrate and protein all stand there. */
-function checkEnergy(name: string, nutrients: Partial<Record<NutrientId, Rational>>, ref: LineRef, report: (d: Diagnostic) => void): void {
+function checkEnergy(
+  name: string,
+  nutrients: Partial<Record<NutrientId, Rational>>,
+  ref: LineRef,
+  report: (d: Diagnostic) => void,
+): void {
   const { energyKcal, fat, carbohydrateAvailable, protein } = nutrients;
   if (!energyKcal || !fat || !carbohydrateAvailable || !protein) return;
   let parts = rational(0);
-  for (const [nutrient, factor] of ENERGY_FACTORS) parts = add(parts, multiply(nutrients[nutrient] ?? rational(0), factor));
+  for (const [nutrient, factor] of ENERGY_FACTORS)
+    parts = add(parts, multiply(nutrients[nutrient] ?? rational(0), factor));
   const label = multiply(energyKcal, KILOJOULE_TO_KILOCALORIE);
   const off = absolute(subtract(parts, label));
   if (compare(off, greatest(multiply(label, ENERGY_TOLERANCE), ENERGY_SLACK)) <= 0) return;
-  report(diagnose('A03', linePlace(ref), { name, parts: `${toDecimal(parts, 0)} kJ`, label: `${toDecimal(label, 0)} kJ` }));
+  report(
+    diagnose('A03', linePlace(ref), { name, parts: `${toDecimal(parts, 0)} kJ`, label: `${toDecimal(label, 0)} kJ` }),
+  );
 }
 
-function weighsFact(content: WeighsFact, cups: CupSystem): { kind: 'volume' | 'piece'; piece: string; grams: Rational } {
+const weighsNothing = (content: WeighsFact): boolean =>
+  content.amount.range.low.n <= 0n || content.equal.range.low.n <= 0n;
+
+function weighsFact(
+  content: WeighsFact,
+  cups: CupSystem,
+): { kind: 'volume' | 'piece'; piece: string; grams: Rational } {
   const grams = multiply(content.equal.range.low, sizeOf(content.equal.unit.id, cups));
   const left = content.amount;
   if (left.kind === 'measure' && units[left.unit.id].dimension === 'volume') {
@@ -101,7 +153,11 @@ function weighsFact(content: WeighsFact, cups: CupSystem): { kind: 'volume' | 'p
   return { kind: 'piece', piece: piece === 'piece' ? '' : piece, grams: divide(grams, left.range.low) };
 }
 
-function allergenList(content: ListFact, at: { file: string; line: Line }, report: (d: Diagnostic) => void): AllergenId[] {
+function allergenList(
+  content: ListFact,
+  at: { file: string; line: Line },
+  report: (d: Diagnostic) => void,
+): AllergenId[] {
   const found: AllergenId[] = [];
   for (const item of content.items) {
     const word = normaliseName(item.text);
@@ -115,7 +171,12 @@ function allergenList(content: ListFact, at: { file: string; line: Line }, repor
 
 export function unknownAllergen(word: string, place: Place): Diagnostic {
   const near = nearest(normaliseName(word), allergenWords)[0];
-  return diagnose('A04', place, { word, near: near ? `write “${near}”` : 'write one of gluten, milk, eggs, nuts, peanuts, soybeans, fish, crustaceans, molluscs, celery, mustard, sesame, lupin, sulphites' });
+  return diagnose('A04', place, {
+    word,
+    near: near
+      ? `write “${near}”`
+      : 'write one of gluten, milk, eggs, nuts, peanuts, soybeans, fish, crustaceans, molluscs, celery, mustard, sesame, lupin, sulphites',
+  });
 }
 
 function readLabel(
@@ -141,17 +202,26 @@ function readLabel(
   }
 }
 
-function store(nutrient: NutrientId | 'salt' | 'energy', value: Rational, unit: string, into: Partial<Record<NutrientId, Rational>>): void {
+function store(
+  nutrient: NutrientId | 'salt' | 'energy',
+  value: Rational,
+  unit: string,
+  into: Partial<Record<NutrientId, Rational>>,
+): void {
   if (nutrient === 'energy') {
     // kcal wins when a label gives both, because the figures are kept in kcal.
     if (unit === 'kcal') into.energyKcal = value;
     else into.energyKcal ??= divide(value, KILOJOULE_TO_KILOCALORIE);
     return;
   }
-  const grams = unit === 'mg' ? divide(value, rational(1000)) : unit === 'µg' || unit === 'ug' || unit === 'mcg' ? divide(value, rational(1_000_000)) : value;
+  const grams =
+    unit === 'mg'
+      ? divide(value, rational(1000))
+      : unit === 'µg' || unit === 'ug' || unit === 'mcg'
+        ? divide(value, rational(1_000_000))
+        : value;
   // Salt equivalent is sodium times 2.5 (Regulation (EU) 1169/2011, Annex I).
   if (nutrient === 'salt') into.sodium = multiply(divide(grams, exact('2.5')), rational(1000));
   else if (nutrient === 'vitaminD') into.vitaminD = multiply(grams, rational(1_000_000));
   else into[nutrient] = inMilligrams.has(nutrient) ? multiply(grams, rational(1000)) : grams;
 }
-

@@ -6,6 +6,8 @@ import { usesOf } from './facts.js';
 import { foodOfBlock } from './file-foods.js';
 import type { FoodBook } from './food-book.js';
 import { FoodScope } from './foods-in-file.js';
+import { checkKitchen } from './checks/kitchen-things.js';
+import { checkUnusedBlocks, outlineNames } from './checks/unused-blocks.js';
 import { compileMenu, type Dishes } from './menu.js';
 import type { Compiled, Culture, Formula, Kitchen, LedgerFood, LineRef, Product } from './model.js';
 import { normaliseName, quoted } from './names.js';
@@ -15,7 +17,12 @@ import { surroundingsKey, type RecipeCache, type RecipeUnit } from './recipe-cac
 import { Said, type Surroundings } from './recipe-unit.js';
 
 /** How a file reaches another: its compiled form, or why not. */
-export type Reach = (path: string) => { readonly kind: 'file'; readonly compiled: Compiled } | { readonly kind: 'missing' } | { readonly kind: 'circle'; readonly through: readonly string[] };
+export type Reach = (
+  path: string,
+) =>
+  | { readonly kind: 'file'; readonly compiled: Compiled }
+  | { readonly kind: 'missing' }
+  | { readonly kind: 'circle'; readonly through: readonly string[] };
 
 /**
  * Compiles a file that has been read: its foods, what it uses, every recipe and variant, kitchens and menus.
@@ -91,6 +98,7 @@ class FileCompiler {
     const used = this.#usesOf(this.outline.head, this.report);
     const units = this.#recipeUnits({ foods, cultures, used });
     this.#sameTitle();
+    checkUnusedBlocks(outlineNames(this.outline), this.outline, this.file, this.report);
     const dishes = new LazyDishes(units, used);
     const kitchens = this.outline.kitchens.map((block) => this.#kitchen(block));
     const menus = this.outline.menus.map((block: MenuBlock) => compileMenu(block, this.file, dishes, this.report));
@@ -106,7 +114,17 @@ class FileCompiler {
     const { outline, book, file } = this;
     const key = surroundingsKey(outline, book.version, [...this.#reached]);
     const usesOf: Surroundings['usesOf'] = (facts, report) => this.#usesOf(facts, report);
-    return this.recipes.units(this.document, outline, { file, head: outline.head, book, ...shared, usesOf }, key);
+    const things = new Set(
+      outline.kitchens.flatMap((block) =>
+        block.facts.flatMap(({ content }) => (content.kind === 'has' ? content.things.map((thing) => thing.name) : [])),
+      ),
+    );
+    return this.recipes.units(
+      this.document,
+      outline,
+      { file, head: outline.head, book, ...shared, things, usesOf },
+      key,
+    );
   }
 
   #lineMessages(): void {
@@ -131,7 +149,10 @@ class FileCompiler {
       const id = normaliseName(name.text);
       const food = foodOfBlock(block, this.file, this.#cups(), this.report);
       const match = { food, how: 'name' as const, form: '', size: '' };
-      if (foods.has(id)) this.report(diagnose('N03', placeOf({ file: this.file, line: block.heading.line }, name.span), { name: name.text }));
+      if (foods.has(id))
+        this.report(
+          diagnose('N03', placeOf({ file: this.file, line: block.heading.line }, name.span), { name: name.text }),
+        );
       foods.set(id, { key: food.id, name: name.text, food, match, from: 'file' });
     }
     return foods;
@@ -158,7 +179,10 @@ class FileCompiler {
       cultures.set(normaliseName(name.text), {
         name: name.text,
         ref,
-        parts: whole.n > 0n ? parts.map((part) => ({ food: scope.resolve(part.name.text), share: divide(part.value, whole) })) : [],
+        parts:
+          whole.n > 0n
+            ? parts.map((part) => ({ food: scope.resolve(part.name.text), share: divide(part.value, whole) }))
+            : [],
         upkeep: block.every.map(({ line, content }) => ({ ref: { file: this.file, line }, content })),
       });
     }
@@ -172,7 +196,12 @@ class FileCompiler {
       if (!name) continue;
       const ref: LineRef = { file: this.file, line: recipe.heading.line };
       const before = titles.get(normaliseName(name.text));
-      if (before) this.report(diagnose('N03', placeOf(ref, name.span), { name: name.text }, [{ place: linePlace(before), note: 'first here' }]));
+      if (before)
+        this.report(
+          diagnose('N03', placeOf(ref, name.span), { name: name.text }, [
+            { place: linePlace(before), note: 'first here' },
+          ]),
+        );
       else titles.set(normaliseName(name.text), ref);
     }
   }
@@ -186,7 +215,14 @@ class FileCompiler {
       const name = content.as?.text ?? content.name.text;
       const product = this.#reachProduct(content, ref, report);
       // What could not be had is still a name of this file: the line that draws it is not a second mistake.
-      used.set(normaliseName(name), { kind: 'used', name, makeIndex: -1, itemIndex: -1, ref, ...(product ? { used: product } : {}) });
+      used.set(normaliseName(name), {
+        kind: 'used',
+        name,
+        makeIndex: -1,
+        itemIndex: -1,
+        ref,
+        ...(product ? { used: product } : {}),
+      });
     }
     return used;
   }
@@ -215,11 +251,14 @@ class FileCompiler {
   }
 
   #kitchen(block: KitchenBlock): Kitchen {
+    checkKitchen(block, this.file, this.report);
     const kitchen: { -readonly [K in keyof Kitchen]: Kitchen[K] } = {
       name: block.heading.content.name?.text ?? '',
       ref: { file: this.file, line: block.heading.line },
       has: block.facts.flatMap(({ content }) => (content.kind === 'has' ? content.things : [])),
-      traces: block.facts.flatMap(({ content }) => (content.kind === 'list-fact' && content.word === 'traces' ? content.items.map((item) => item.text) : [])),
+      traces: block.facts.flatMap(({ content }) =>
+        content.kind === 'list-fact' && content.word === 'traces' ? content.items.map((item) => item.text) : [],
+      ),
     };
     for (const { content } of block.facts) {
       if (content.kind === 'awake') kitchen.awake = { from: content.from, to: content.to };
@@ -266,7 +305,15 @@ export function productNamed(compiled: Compiled, name: string): Product | undefi
     const dish = formula.makes.at(-1);
     if (!dish) continue;
     return {
-      kind: 'used', name: formula.title, place: linePlace(formula.ref), makeIndex: dish.index, itemIndex: -1, parts: dish.pot.parts, grams: dish.pot.grams, draws: [], formula,
+      kind: 'used',
+      name: formula.title,
+      place: linePlace(formula.ref),
+      makeIndex: dish.index,
+      itemIndex: -1,
+      parts: dish.pot.parts,
+      grams: dish.pot.grams,
+      draws: [],
+      formula,
     };
   }
   for (const formula of compiled.formulas) {

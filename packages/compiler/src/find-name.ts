@@ -21,7 +21,35 @@ interface Word {
 
 const WORD = /[\p{L}\p{M}][\p{L}\p{M}'’-]*/gu;
 // Words too common to stand for a food by themselves.
-const WEAK = new Set(['of', 'and', 'the', 'with', 'in', 'a', 'an', 'fresh', 'dry', 'dried', 'fine', 'whole', 'plain', 'white', 'red', 'black', 'green', 'brown', 'cold', 'hot', 'warm', 'soft', 'large', 'small', 'strong', 'ground', 'instant']);
+const WEAK = new Set([
+  'of',
+  'and',
+  'the',
+  'with',
+  'in',
+  'a',
+  'an',
+  'fresh',
+  'dry',
+  'dried',
+  'fine',
+  'whole',
+  'plain',
+  'white',
+  'red',
+  'black',
+  'green',
+  'brown',
+  'cold',
+  'hot',
+  'warm',
+  'soft',
+  'large',
+  'small',
+  'strong',
+  'ground',
+  'instant',
+]);
 
 const cache = new Map<string, readonly Word[]>();
 
@@ -30,7 +58,11 @@ function wordsOf(text: string): readonly Word[] {
   if (known) return known;
   const words: Word[] = [];
   for (const found of text.matchAll(WORD)) {
-    words.push({ start: found.index, end: found.index + found[0].length, folded: singular(found[0].normalize('NFC').toLowerCase()) });
+    words.push({
+      start: found.index,
+      end: found.index + found[0].length,
+      folded: singular(found[0].normalize('NFC').toLowerCase()),
+    });
   }
   if (cache.size > 5_000) cache.clear();
   cache.set(text, words);
@@ -53,7 +85,10 @@ export function findAll(text: string, name: string): readonly Found[] {
     const byLast = runs(words, [last], 'last');
     if (byLast.length > 0) return byLast;
   }
-  return wanted.slice(0, -1).filter((word) => !WEAK.has(word)).flatMap((word) => runs(words, [word], 'word'));
+  return wanted
+    .slice(0, -1)
+    .filter((word) => !WEAK.has(word))
+    .flatMap((word) => runs(words, [word], 'word'));
 }
 
 function runs(words: readonly Word[], wanted: readonly string[], how: Found['how']): Found[] {
@@ -80,11 +115,20 @@ export function replaceName(prose: Prose, from: string, to: string): Prose {
     shifts.push({ at: place.end, by: put.length - written.length });
   }
   text += prose.text.slice(position);
-  const moved = (offset: number): number => shifts.reduce((sum, shift) => (offset - prose.span.start >= shift.at ? sum + shift.by : sum), offset);
+  const moved = (offset: number): number =>
+    shifts.reduce((sum, shift) => (offset - prose.span.start >= shift.at ? sum + shift.by : sum), offset);
   const brackets: Bracket[] = prose.brackets.map((bracket) => {
     const span = { start: moved(bracket.span.start), end: moved(bracket.span.end) };
-    const of = bracket.of && normaliseName(bracket.of.text) === normaliseName(from) ? { of: { span: bracket.of.span, text: to } } : {};
-    return { ...bracket, span, text: text.slice(span.start - prose.span.start + 1, span.end - prose.span.start - 1), ...of };
+    const of =
+      bracket.of && normaliseName(bracket.of.text) === normaliseName(from)
+        ? { of: { span: bracket.of.span, text: to } }
+        : {};
+    return {
+      ...bracket,
+      span,
+      text: text.slice(span.start - prose.span.start + 1, span.end - prose.span.start - 1),
+      ...of,
+    };
   });
   return { span: { start: prose.span.start, end: prose.span.start + text.length }, text, brackets };
 }

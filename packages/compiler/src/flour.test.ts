@@ -8,11 +8,13 @@ describe('flour', () => {
     );
     // At the line of the 400 g: 100 + 400. The crumble joins later and its flour makes 560, the most that stands together.
     expect(grams(formula.flour?.grams)).toBe('560.0');
-    expect(grams(formula.flour?.prefermented, 4)).toBe(((160 / 560)).toFixed(4));
+    expect(grams(formula.flour?.prefermented, 4)).toBe((160 / 560).toFixed(4));
   });
 
   test('F = a + bF: 80 % on flour and 100 g besides make 500 g', () => {
-    const formula = formulaOf('recipe R\n\nmake m\n  80 % strong wheat flour on flour\n  100 g whole rye flour\n  60 % water on flour\n  hands 1 min: Mix.\n');
+    const formula = formulaOf(
+      'recipe R\n\nmake m\n  80 % strong wheat flour on flour\n  100 g whole rye flour\n  60 % water on flour\n  hands 1 min: Mix.\n',
+    );
     expect(grams(formula.flour?.grams)).toBe('500.0');
     expect(grams(formula.dishGrams)).toBe('800.0');
     expect(grams(formula.flour?.hydration, 3)).toBe('0.600');
@@ -24,7 +26,11 @@ describe('flour', () => {
       'recipe R\nbasis flour\ngives 2 loaves of 774 g\n\nmake m\n  100 % strong wheat flour\n  70 % water\n  2 % fine salt\n  hands 1 min: Mix.\n  oven 40 min at 220 C: Bake.\n  lose 10 % as water\n',
     );
     expect(grams(formula.flour?.grams, 3)).toBe('1000.000');
-    expect(codes('recipe R\nbasis flour\ngives 2 loaves of 774 g\n\nmake m\n  100 % strong wheat flour\n  70 % water\n  hands 1 min: Mix.\n')).toEqual([]);
+    expect(
+      codes(
+        'recipe R\nbasis flour\ngives 2 loaves of 774 g\n\nmake m\n  100 % strong wheat flour\n  70 % water\n  hands 1 min: Mix.\n',
+      ),
+    ).toEqual([]);
   });
 
   test('a percent on flour with weights beside it in the dish still meets the yield', () => {
@@ -36,10 +42,20 @@ describe('flour', () => {
   });
 
   test('flours that do not come to a hundred, flour and no room, no flour, no yield', () => {
-    expect(said('recipe R\nbasis flour\ngives 1 loaf of 900 g\n\nmake m\n  90 % strong wheat flour\n  70 % water\n  hands 1 min: Mix.\n')[0]).toBe('F01 1: the flours come to 90 %, not 100 %');
-    expect(codes('recipe R\n\nmake m\n  100 % strong wheat flour on flour\n  100 g whole rye flour\n  hands 1 min: Mix.\n')).toEqual(['Q11']);
-    expect(codes('recipe R\n\nmake m\n  500 g water\n  2 % fine salt on flour\n  hands 1 min: Stir.\n')).toEqual(['F03']);
-    expect(codes('recipe R\nbasis flour\n\nmake m\n  100 % strong wheat flour\n  70 % water\n  hands 1 min: Mix.\n')).toEqual(['F04']);
+    expect(
+      said(
+        'recipe R\nbasis flour\ngives 1 loaf of 900 g\n\nmake m\n  90 % strong wheat flour\n  70 % water\n  hands 1 min: Mix.\n',
+      )[0],
+    ).toBe('F01 1: the flours come to 90 %, not 100 %');
+    expect(
+      codes('recipe R\n\nmake m\n  100 % strong wheat flour on flour\n  100 g whole rye flour\n  hands 1 min: Mix.\n'),
+    ).toEqual(['Q11']);
+    expect(codes('recipe R\n\nmake m\n  500 g water\n  2 % fine salt on flour\n  hands 1 min: Stir.\n')).toEqual([
+      'F03',
+    ]);
+    expect(
+      codes('recipe R\nbasis flour\n\nmake m\n  100 % strong wheat flour\n  70 % water\n  hands 1 min: Mix.\n'),
+    ).toEqual(['F04']);
   });
 
   test('starches and cracked grain count when told', () => {
@@ -57,7 +73,8 @@ describe('flour', () => {
   });
 
   test('checks hold at the digits written', () => {
-    const dough = (check: string): string => `recipe R\n\nmake m\n  300 g strong wheat flour\n  217 g water\n  6 g fine salt\n  hands 1 min: Mix.\n  check ${check}\n`;
+    const dough = (check: string): string =>
+      `recipe R\n\nmake m\n  300 g strong wheat flour\n  217 g water\n  6 g fine salt\n  hands 1 min: Mix.\n  check ${check}\n`;
     // 217 / 300 = 72.33 %
     expect(codes(dough('72 % water on flour'))).toEqual([]);
     expect(codes(dough('72.3 % water on flour'))).toEqual([]);

@@ -1,5 +1,19 @@
 import { diagnose, type Diagnostic } from '@quern/text';
-import { add, compare, divide, equal, HUNDRED, isZero, multiply, ONE, sign, subtract, sum, ZERO, type Rational } from '@quern/quantity';
+import {
+  add,
+  compare,
+  divide,
+  equal,
+  HUNDRED,
+  isZero,
+  multiply,
+  ONE,
+  sign,
+  subtract,
+  sum,
+  ZERO,
+  type Rational,
+} from '@quern/quantity';
 import type { LedgerInput, LedgerRun } from './ledger.js';
 import { runLedger } from './ledger.js';
 import { countsAsFlour, foodWater } from './substances.js';
@@ -20,7 +34,11 @@ export interface FlourSolution {
 }
 
 /** The ledger with the recipe's flour solved for. `yieldGrams` anchors a formula written all in per cent. */
-export function solveFlour(input: Omit<LedgerInput, 'flour'>, yieldGrams: Rational | undefined, at: LineRef): FlourSolution {
+export function solveFlour(
+  input: Omit<LedgerInput, 'flour'>,
+  yieldGrams: Rational | undefined,
+  at: LineRef,
+): FlourSolution {
   const silent: Omit<LedgerInput, 'flour'> = { ...input, report: () => undefined };
   const first = runLedger({ ...silent, flour: ZERO });
   if (!first.asksForFlour) {
@@ -111,7 +129,9 @@ export function describeFlour(run: LedgerRun, counts: LedgerInput['counts']): Fl
     byFood.set(part.food.key, { food: part.food, grams: add(before?.grams ?? ZERO, part.grams) });
   }
   const percentOf = (grams: Rational): Rational => multiply(divide(grams, peak.grams), HUNDRED);
-  const through = sum(peak.parts.filter((part) => part.via !== '' && countsAsFlour(part.food, counts)).map((part) => part.grams));
+  const through = sum(
+    peak.parts.filter((part) => part.via !== '' && countsAsFlour(part.food, counts)).map((part) => part.grams),
+  );
   const waters = parts.map((part) => waterIn({ ...part, waterLost: ZERO }));
   return {
     grams: peak.grams,
@@ -120,7 +140,9 @@ export function describeFlour(run: LedgerRun, counts: LedgerInput['counts']): Fl
     formula: [...byFood.values()].map(({ food, grams }) => ({ food, grams, percent: percentOf(grams) })),
     prefermented: divide(through, peak.grams),
     hydration: divide(sum(parts.map((part) => foodWater({ ...part, waterLost: ZERO }, counts))), peak.grams),
-    allWater: waters.every((water) => water !== undefined) ? divide(sum(waters.map((water) => water ?? ZERO)), peak.grams) : undefined,
+    allWater: waters.every((water) => water !== undefined)
+      ? divide(sum(waters.map((water) => water ?? ZERO)), peak.grams)
+      : undefined,
   };
 }
 
@@ -137,7 +159,9 @@ function formulaParts(run: LedgerRun, makeIndex: number, entryIndex: number, atP
   const followed = new Set([makeIndex]);
   run.makes.forEach((make, index) => {
     if (index <= makeIndex) return;
-    const draws = make.items.flatMap((item) => (item.kind === 'in' && item.source.kind === 'product' && !item.optional ? [item.source.product] : []));
+    const draws = make.items.flatMap((item) =>
+      item.kind === 'in' && item.source.kind === 'product' && !item.optional ? [item.source.product] : [],
+    );
     const joins = draws.filter((name) => followed.has(run.makeOf.get(name) ?? -1));
     if (joins.length === 0) return;
     followed.add(index);

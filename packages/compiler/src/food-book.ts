@@ -5,22 +5,86 @@ export type FoodId = string;
 
 /** Allergen classes: the union of what the markets name. A market's table says which of them it declares. */
 export type AllergenId =
-  | 'wheat' | 'rye' | 'barley' | 'oats' | 'spelt' | 'triticale'
+  | 'wheat'
+  | 'rye'
+  | 'barley'
+  | 'oats'
+  | 'spelt'
+  | 'triticale'
   // declared as 'gluten' without saying which cereal
   | 'other-gluten'
-  | 'crustaceans' | 'molluscs' | 'fish' | 'eggs' | 'milk' | 'peanuts' | 'soybeans'
-  | 'almond' | 'hazelnut' | 'walnut' | 'cashew' | 'pecan' | 'brazil-nut' | 'pistachio' | 'macadamia' | 'pine-nut' | 'chestnut' | 'coconut' | 'other-nut'
-  | 'celery' | 'mustard' | 'sesame' | 'sulphites' | 'lupin' | 'buckwheat';
+  | 'crustaceans'
+  | 'molluscs'
+  | 'fish'
+  | 'eggs'
+  | 'milk'
+  | 'peanuts'
+  | 'soybeans'
+  | 'almond'
+  | 'hazelnut'
+  | 'walnut'
+  | 'cashew'
+  | 'pecan'
+  | 'brazil-nut'
+  | 'pistachio'
+  | 'macadamia'
+  | 'pine-nut'
+  | 'chestnut'
+  | 'coconut'
+  | 'other-nut'
+  | 'celery'
+  | 'mustard'
+  | 'sesame'
+  | 'sulphites'
+  | 'lupin'
+  | 'buckwheat';
 
 export type NutrientId =
-  | 'energyKcal' | 'protein' | 'fat' | 'saturates' | 'trans' | 'monounsaturates' | 'polyunsaturates'
-  | 'carbohydrateByDifference' | 'carbohydrateAvailable' | 'sugars' | 'starch' | 'fibre' | 'alcohol' | 'polyols'
-  | 'cholesterol' | 'sodium' | 'potassium' | 'calcium' | 'iron' | 'vitaminD' | 'water' | 'ash';
+  | 'energyKcal'
+  | 'protein'
+  | 'fat'
+  | 'saturates'
+  | 'trans'
+  | 'monounsaturates'
+  | 'polyunsaturates'
+  | 'carbohydrateByDifference'
+  | 'carbohydrateAvailable'
+  | 'sugars'
+  | 'starch'
+  | 'fibre'
+  | 'alcohol'
+  | 'polyols'
+  | 'cholesterol'
+  | 'sodium'
+  | 'potassium'
+  | 'calcium'
+  | 'iron'
+  | 'vitaminD'
+  | 'water'
+  | 'ash';
 // Units of nutrients per 100 g: kcal; g; but cholesterol, sodium, potassium, calcium, iron in mg; vitamin D in µg.
 
 /** What a food is in a baker's reckoning and in the pot. A food may have several. */
 export type FoodRole =
-  | 'flour' | 'liquid' | 'fat' | 'sugar' | 'salt' | 'leaven' | 'egg' | 'dairy' | 'spice' | 'nut' | 'fruit' | 'vegetable' | 'meat' | 'fish' | 'spirit' | 'starch' | 'cereal' | 'pulse' | 'seed';
+  | 'flour'
+  | 'liquid'
+  | 'fat'
+  | 'sugar'
+  | 'salt'
+  | 'leaven'
+  | 'egg'
+  | 'dairy'
+  | 'spice'
+  | 'nut'
+  | 'fruit'
+  | 'vegetable'
+  | 'meat'
+  | 'fish'
+  | 'spirit'
+  | 'starch'
+  | 'cereal'
+  | 'pulse'
+  | 'seed';
 
 /** The published spread of a weight: grams, lowest, usual and highest of the sources named. */
 export interface Spread {

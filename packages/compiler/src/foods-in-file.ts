@@ -35,7 +35,10 @@ export class FoodScope {
       const [first] = problem.candidates;
       return diagnose('N04', place, {
         name,
-        candidates: problem.candidates.slice(0, 4).map((food) => quoted(food.name)).join(', '),
+        candidates: problem.candidates
+          .slice(0, 4)
+          .map((food) => quoted(food.name))
+          .join(', '),
         first: first?.name ?? name,
       });
     }

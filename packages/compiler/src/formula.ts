@@ -8,6 +8,9 @@ import { checkPromises } from './checks/promises.js';
 import { checkProse } from './checks/prose-checks.js';
 import { checkSteps } from './checks/step-checks.js';
 import { checkVessel } from './checks/vessel.js';
+import { checkCountNames } from './checks/count-names.js';
+import { checkPlausible } from './checks/plausible.js';
+import { checkUsing } from './checks/kitchen-things.js';
 import { basisOf, countsOf, recipeFacts, yieldGrams } from './facts.js';
 import { describeFlour, solveFlour } from './flour.js';
 import type { FoodScope } from './foods-in-file.js';
@@ -26,7 +29,14 @@ export interface RecipeContext {
   readonly cultures: ReadonlyMap<string, Culture>;
   readonly used: ReadonlyMap<string, NamedProduct>;
   readonly variants: readonly string[];
-  readonly variant?: { readonly name: string; readonly ref: LineRef; readonly edits: readonly VariantEdit[]; readonly factor: Rational | undefined };
+  /** Things that the kitchens of the file have, besides those every kitchen has. */
+  readonly things: ReadonlySet<string>;
+  readonly variant?: {
+    readonly name: string;
+    readonly ref: LineRef;
+    readonly edits: readonly VariantEdit[];
+    readonly factor: Rational | undefined;
+  };
   report(diagnostic: Diagnostic): void;
 }
 
@@ -35,7 +45,14 @@ export function compileRecipe(recipe: RecipeBlock, context: RecipeContext): Form
   const { file, report } = context;
   const facts = recipeFacts(context.head, recipe.facts, file, report);
   const basis = basisOf([...context.head, ...recipe.facts], file);
-  const bound = bindRecipe(recipe, { file, foods: context.foods, cultures: context.cultures, used: context.used, ...(basis ? { basis } : {}), report });
+  const bound = bindRecipe(recipe, {
+    file,
+    foods: context.foods,
+    cultures: context.cultures,
+    used: context.used,
+    ...(basis ? { basis } : {}),
+    report,
+  });
   const counts = countsOf([...context.head, ...recipe.facts], (name) => context.foods.resolve(name).key);
   const taught = agree(bound, facts, report);
   const inputs = (pick: Pick, say: (d: Diagnostic) => void): Omit<LedgerInput, 'flour'> => ({
@@ -61,17 +78,28 @@ export function compileRecipe(recipe: RecipeBlock, context: RecipeContext): Form
   checkLedger(formula, bound, counts, run.cultureTaken, run.cultureSaved, report);
   checkSteps(formula, report);
   checkVessel(formula, report);
+  checkPlausible(formula, report);
+  checkCountNames([...context.head, ...recipe.facts], formula, context.foods, file, report);
+  checkUsing(formula, context.things, report);
   checkPromises(formula, report);
   checkProse(formula, context.foods, report);
   return formula;
 }
 
 function swapsOf(edits: readonly VariantEdit[]): ReadonlyMap<number, LineRef> {
-  return new Map(edits.filter((edit) => edit.kind === 'swap').flatMap((edit) => edit.touched.map((line): [number, LineRef] => [line, edit.ref])));
+  return new Map(
+    edits
+      .filter((edit) => edit.kind === 'swap')
+      .flatMap((edit) => edit.touched.map((line): [number, LineRef] => [line, edit.ref])),
+  );
 }
 
 /** Runs the agreement check over all lines first, since a line may teach a weight that a line above it needs. */
-function agree(bound: Bound, facts: RecipeFacts, report: (d: Diagnostic) => void): ReadonlyMap<string, readonly Taught[]> {
+function agree(
+  bound: Bound,
+  facts: RecipeFacts,
+  report: (d: Diagnostic) => void,
+): ReadonlyMap<string, readonly Taught[]> {
   const taught = new Map<string, Taught[]>();
   const visit = (item: BoundIn): void => {
     if (item.food) {
@@ -106,8 +134,12 @@ function assemble(
       ...(asserted ? { asserted } : {}),
       items,
       pot,
-      keeps: make.block.facts.flatMap(({ content, line }) => (content.kind === 'keeps' ? [{ ref: { file: context.file, line }, content }] : [])),
-      bestAfter: make.block.facts.flatMap(({ content, line }) => (content.kind === 'best-after' ? [{ ref: { file: context.file, line }, content }] : [])),
+      keeps: make.block.facts.flatMap(({ content, line }) =>
+        content.kind === 'keeps' ? [{ ref: { file: context.file, line }, content }] : [],
+      ),
+      bestAfter: make.block.facts.flatMap(({ content, line }) =>
+        content.kind === 'best-after' ? [{ ref: { file: context.file, line }, content }] : [],
+      ),
     };
   });
   const dish = makes.at(-1);
@@ -156,4 +188,3 @@ function products(bound: Bound, run: LedgerRun): ReadonlyMap<string, Product> {
   }
   return result;
 }
-

@@ -8,7 +8,17 @@ export { alcoholRetained } from './alcohol.js';
 export { alcoholIn, isDissolved, isLiquid, massOf, totalMass, waterIn } from './ledger-parts.js';
 export { foodWater, isHeating, isWater } from './substances.js';
 export { linePlace, placeOf } from './places.js';
-export { baseValue, isSpelledCount, pickOf, pieceSpread, volumeOf, volumeSpread, weigh, type FormWords, type Pick } from './weighing.js';
+export {
+  baseValue,
+  isSpelledCount,
+  pickOf,
+  pieceSpread,
+  volumeOf,
+  volumeSpread,
+  weigh,
+  type FormWords,
+  type Pick,
+} from './weighing.js';
 export { findAll, findName, replaceName, type Found } from './find-name.js';
 export { yieldGrams } from './facts.js';
 export { factorOf, portionsOf } from './portions.js';

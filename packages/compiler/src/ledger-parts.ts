@@ -1,5 +1,15 @@
 import {
-  add, compare, divide, isZero, multiply, subtract, sign, ZERO, ONE, HUNDRED, type Rational,
+  add,
+  compare,
+  divide,
+  isZero,
+  multiply,
+  subtract,
+  sign,
+  ZERO,
+  ONE,
+  HUNDRED,
+  type Rational,
 } from '@quern/quantity';
 import type { Food } from './food-book.js';
 import type { LedgerFood, LineRef, Part } from './model.js';
@@ -44,7 +54,10 @@ function contentsOf(food: Food): Contents {
   const known = contents.get(food);
   if (known) return known;
   const { water, alcohol } = food.nutrients;
-  const made = { water: water ? divide(water, HUNDRED) : undefined, alcohol: alcohol ? divide(alcohol, HUNDRED) : ZERO };
+  const made = {
+    water: water ? divide(water, HUNDRED) : undefined,
+    alcohol: alcohol ? divide(alcohol, HUNDRED) : ZERO,
+  };
   contents.set(food, made);
   return made;
 }
@@ -111,7 +124,11 @@ export class PotParts {
       const alcohol = alcoholIn(part);
       const lost = sign(alcohol) > 0 ? boil(part, alcohol) : ZERO;
       gone = add(gone, lost);
-      this.#parts.set(key, { ...part, heatedMinutes: add(part.heatedMinutes, minutes), alcoholLost: add(part.alcoholLost, lost) });
+      this.#parts.set(key, {
+        ...part,
+        heatedMinutes: add(part.heatedMinutes, minutes),
+        alcoholLost: add(part.alcoholLost, lost),
+      });
     }
     this.#total = subtract(this.#total, gone);
     return gone;
@@ -151,7 +168,8 @@ export class PotParts {
     const share = divide(grams, held);
     for (const [key, part] of this.#parts) {
       const water = !chosen || chosen(part) ? waterIn(part) : undefined;
-      if (water && sign(water) > 0) this.#parts.set(key, { ...part, waterLost: add(part.waterLost, multiply(water, share)) });
+      if (water && sign(water) > 0)
+        this.#parts.set(key, { ...part, waterLost: add(part.waterLost, multiply(water, share)) });
     }
     this.#total = subtract(this.#total, grams);
   }
@@ -161,7 +179,7 @@ function merge(a: Part, b: Part): Part {
   const grams = add(a.grams, b.grams);
   // Heat is remembered by the mean, weighted by mass: exact when either portion was heated alone.
   const heatedMinutes =
-    compare(a.heatedMinutes, b.heatedMinutes) === 0
+    compare(a.heatedMinutes, b.heatedMinutes) === 0 || isZero(grams)
       ? a.heatedMinutes
       : divide(add(multiply(a.heatedMinutes, a.grams), multiply(b.heatedMinutes, b.grams)), grams);
   return {

@@ -7,7 +7,11 @@ describe('what goes in', () => {
     const formula = formulaOf(
       'recipe R\n\nmake syrup\n  100 g sugar\n  200 g water\n  hands 1 min: Stir.\n\nmake cake\n  half of syrup\n  200 g whole rye flour\n  hands 1 min: Mix.\n  rest of syrup\n  hands 1 min: Pour over.\n',
     );
-    expect(makeOf(formula, 'cake').pot.entries.map((entry) => grams(entry.totalAfter, 0))).toEqual(['150', '350', '500']);
+    expect(makeOf(formula, 'cake').pot.entries.map((entry) => grams(entry.totalAfter, 0))).toEqual([
+      '150',
+      '350',
+      '500',
+    ]);
     expect(potOf(makeOf(formula, 'cake'))).toEqual({ sugar: '100.00', water: '200.00', 'whole rye flour': '200.00' });
     expect(formula.products.get('syrup')?.draws.map((draw) => grams(draw.grams, 0))).toEqual(['150', '150']);
   });
@@ -35,13 +39,17 @@ describe('what goes in', () => {
 
   test('1 lb 4 oz is 20 ounces of 28.349523125 g', () => {
     // NIST Handbook 44: the avoirdupois ounce is 28.349523125 g exactly.
-    expect(grams(formulaOf('recipe R\n\nmake m\n  1 lb 4 oz sugar\n  hands 1 min: Sift.\n').dishGrams, 4)).toBe('566.9905');
+    expect(grams(formulaOf('recipe R\n\nmake m\n  1 lb 4 oz sugar\n  hands 1 min: Sift.\n').dishGrams, 4)).toBe(
+      '566.9905',
+    );
   });
 
   test('an Australian tablespoon is 20 ml, a US one 14.8 ml', () => {
     // Water, 1 g a millilitre within the table's figure; reference: units tables of the two systems.
     const us = formulaOf('recipe R\n\nmake m\n  4 tbsp water\n  hands 1 min: Pour.\n').dishGrams;
-    const australian = formulaOf('cup australian\n\nrecipe R\n\nmake m\n  4 tbsp water\n  hands 1 min: Pour.\n').dishGrams;
+    const australian = formulaOf(
+      'cup australian\n\nrecipe R\n\nmake m\n  4 tbsp water\n  hands 1 min: Pour.\n',
+    ).dishGrams;
     expect(Number(grams(us, 3)) / Number(grams(australian, 3))).toBeCloseTo(14.78676478125 / 20, 4);
   });
 });
@@ -61,11 +69,15 @@ describe('what comes out', () => {
   });
 
   test('more water than the pot holds cannot leave', () => {
-    expect(said('recipe R\n\nmake m\n  100 g sugar\n  10 g water\n  hob 5 min: Boil.\n  lose 20 g as water\n')[0]).toMatch(/^M03 7: 20 g goes out, but only 10 g/);
+    expect(
+      said('recipe R\n\nmake m\n  100 g sugar\n  10 g water\n  hob 5 min: Boil.\n  lose 20 g as water\n')[0],
+    ).toMatch(/^M03 7: 20 g goes out, but only 10 g/);
   });
 
   test('a share of a food is of what stands in the pot', () => {
-    const formula = formulaOf('recipe R\n\nmake m\n  1 kg white cabbage\n  hands 5 min: Trim.\n  bin 15 % of white cabbage as cores\n  2 % fine salt on white cabbage\n  hands 1 min: Rub.\n');
+    const formula = formulaOf(
+      'recipe R\n\nmake m\n  1 kg white cabbage\n  hands 5 min: Trim.\n  bin 15 % of white cabbage as cores\n  2 % fine salt on white cabbage\n  hands 1 min: Rub.\n',
+    );
     // 850 g of cabbage and 17 g of salt.
     expect(potOf(makeOf(formula, 'm'))).toEqual({ 'white cabbage': '850.00', 'fine salt': '17.00' });
   });
@@ -81,12 +93,16 @@ describe('what comes out', () => {
   });
 
   test('all X on an out line is what remains of X', () => {
-    const formula = formulaOf('recipe R\n\nmake m\n  500 g water\n  100 g carrots\n  hands 1 min: Steep.\n  bin 50 g of carrots\n  bin all carrots\n');
+    const formula = formulaOf(
+      'recipe R\n\nmake m\n  500 g water\n  100 g carrots\n  hands 1 min: Steep.\n  bin 50 g of carrots\n  bin all carrots\n',
+    );
     expect(potOf(makeOf(formula, 'm'))).toEqual({ water: '500.00' });
   });
 
   test('what is in the pot after each line is kept', () => {
-    const [make] = formulaOf('recipe R\n\nmake m\n  100 g sugar\n  50 g water\n  hands 1 min: Stir.\n  bin 30 g\n').makes;
+    const [make] = formulaOf(
+      'recipe R\n\nmake m\n  100 g sugar\n  50 g water\n  hands 1 min: Stir.\n  bin 30 g\n',
+    ).makes;
     expect(make?.pot.entries.map((entry) => grams(entry.totalAfter, 0))).toEqual(['100', '150', '120']);
   });
 });
@@ -118,7 +134,8 @@ describe('alcohol', () => {
 
 describe('one cause, one message', () => {
   test('a bad line withholds the sums and says so once', () => {
-    const text = 'recipe R\ngives 1 loaf of 900 g\n\nmake m\n  500 g whole rye flour\n  400 g = water\n  hands 1 min: Mix.\n  check 900 g\n';
+    const text =
+      'recipe R\ngives 1 loaf of 900 g\n\nmake m\n  500 g whole rye flour\n  400 g = water\n  hands 1 min: Mix.\n  check 900 g\n';
     const found = said(text);
     expect(found.filter((line) => !line.startsWith('M10'))).toEqual([expect.stringMatching(/^L1\d 6: /)]);
     expect(formulaOf(text).dishGrams).toBeUndefined();
@@ -132,7 +149,9 @@ describe('one cause, one message', () => {
   });
 
   test('a file that cannot be had is one message', () => {
-    expect(codes('use Puff from nowhere.quern\n\nrecipe R\n\nmake m\n  200 g Puff\n  hands 1 min: Roll.\n')).toEqual(['N09']);
+    expect(codes('use Puff from nowhere.quern\n\nrecipe R\n\nmake m\n  200 g Puff\n  hands 1 min: Roll.\n')).toEqual([
+      'N09',
+    ]);
   });
 });
 

@@ -1,19 +1,55 @@
 import { diagnose, type Diagnostic } from '@quern/text';
 import {
-  add, compare, divide, HUNDRED, isZero, multiply, sign, subtract, sum, units, ZERO, ONE, type CupSystem, type Rational,
+  add,
+  compare,
+  divide,
+  HUNDRED,
+  isZero,
+  multiply,
+  sign,
+  subtract,
+  sum,
+  units,
+  ZERO,
+  ONE,
+  type CupSystem,
+  type Rational,
 } from '@quern/quantity';
 import type { Bound, BoundCheck, BoundIn, BoundMake, BoundOut, BoundStep, Target } from './bind.js';
 import { alcoholKept } from './alcohol.js';
 import { isDissolved, isLiquid, newPart, PotParts, timesPart, waterIn } from './ledger-parts.js';
 import type {
-  CheckItem, Culture, Draw, Entry, InItem, Item, LineRef, OutItem, Part, Pot, StepItem, Unknown, Weighed,
+  CheckItem,
+  Culture,
+  Draw,
+  Entry,
+  InItem,
+  Item,
+  LineRef,
+  OutItem,
+  Part,
+  Pot,
+  StepItem,
+  Unknown,
+  Weighed,
 } from './model.js';
 import { linePlace, placeOf } from './places.js';
 import { portionsOf } from './portions.js';
 import { checkHolds } from './check-lines.js';
 import { showGrams, showPercent } from './show.js';
 import {
-  countsAsFlour, foodForWeighing, foodWater, isHeating, isWater, liquidDensity, nameOfTarget, NOTHING_TO_WEIGH_BY, shareWritten, tally, waterOf, type Counts,
+  countsAsFlour,
+  foodForWeighing,
+  foodWater,
+  isHeating,
+  isWater,
+  liquidDensity,
+  nameOfTarget,
+  NOTHING_TO_WEIGH_BY,
+  shareWritten,
+  tally,
+  waterOf,
+  type Counts,
 } from './substances.js';
 import { baseValue, pickOf, volumeOf, weigh, type Pick, type Taught } from './weighing.js';
 
@@ -50,7 +86,14 @@ export interface LedgerRun {
   readonly makes: readonly { readonly items: readonly Item[]; readonly pot: Pot }[];
   readonly products: ReadonlyMap<string, RunProduct>;
   /** The fullest line of flour. */
-  readonly peak: { readonly makeIndex: number; readonly entryIndex: number; readonly grams: Rational; readonly parts: readonly Part[] } | undefined;
+  readonly peak:
+    | {
+        readonly makeIndex: number;
+        readonly entryIndex: number;
+        readonly grams: Rational;
+        readonly parts: readonly Part[];
+      }
+    | undefined;
   /** A percent is reckoned on the recipe's flour. */
   readonly asksForFlour: boolean;
   /** Which make each drawable name comes from. */
@@ -147,7 +190,10 @@ class Runner {
       ref,
       content,
       source,
-      weighed: share.grams !== undefined && result.weighed.grams === undefined ? { ...result.weighed, grams: share.grams } : result.weighed,
+      weighed:
+        share.grams !== undefined && result.weighed.grams === undefined
+          ? { ...result.weighed, grams: share.grams }
+          : result.weighed,
       ...(share.share ? { share: share.share } : {}),
       ...(result.on ? { on: result.on } : {}),
       optional: content.optional,
@@ -158,7 +204,14 @@ class Runner {
   #alternative(item: BoundIn, pot: OpenPot): InItem {
     const { weighed, on } = this.#weighIn(item, pot);
     return {
-      kind: 'in', ref: item.ref, content: item.content, source: item.source, weighed, ...(on ? { on } : {}), optional: item.content.optional, alternatives: [],
+      kind: 'in',
+      ref: item.ref,
+      content: item.content,
+      source: item.source,
+      weighed,
+      ...(on ? { on } : {}),
+      optional: item.content.optional,
+      alternatives: [],
     };
   }
 
@@ -167,22 +220,34 @@ class Runner {
     if (amount.kind === 'percent') {
       const target = item.on ?? this.input.bound.basis;
       if (!target) {
-        this.input.report(diagnose('Q07', placeOf(item.ref, amount.span), { percent: item.ref.line.text.slice(amount.span.start, amount.span.end) }));
+        this.input.report(
+          diagnose('Q07', placeOf(item.ref, amount.span), {
+            percent: item.ref.line.text.slice(amount.span.start, amount.span.end),
+          }),
+        );
         return { weighed: { grams: undefined, basis: 'unknown', sources: [] } };
       }
       const base = this.#weightOfTarget(target, pot, item);
       const percent = divide(pickOf(amount.range, this.input.pick), HUNDRED);
       const grams = base ? multiply(percent, base) : undefined;
-      return { weighed: { grams, basis: grams ? 'reckoned' : 'unknown', sources: [] }, on: { name: nameOfTarget(target, item.content.on?.text), grams: base } };
+      return {
+        weighed: { grams, basis: grams ? 'reckoned' : 'unknown', sources: [] },
+        on: { name: nameOfTarget(target, item.content.on?.text), grams: base },
+      };
     }
-    if (amount.kind === 'share' || amount.kind === 'portion') return { weighed: { grams: undefined, basis: 'reckoned', sources: [] } };
+    if (amount.kind === 'share' || amount.kind === 'portion')
+      return { weighed: { grams: undefined, basis: 'reckoned', sources: [] } };
     const words = { name: item.content.name.text, note: item.content.note?.text ?? '' };
     const food = item.food ?? foodForWeighing(item);
     const context = { cups: this.input.cups, pick: this.input.pick, taught: this.input.taught };
     return { weighed: weigh(amount, item.content.equals, food, words, context) };
   }
 
-  #weightOfTarget(target: Target, pot: OpenPot, item: { ref: LineRef; content: { on?: { span: { start: number; end: number }; text: string } } }): Rational | undefined {
+  #weightOfTarget(
+    target: Target,
+    pot: OpenPot,
+    item: { ref: LineRef; content: { on?: { span: { start: number; end: number }; text: string } } },
+  ): Rational | undefined {
     switch (target.kind) {
       case 'flour':
         this.#asksForFlour = true;
@@ -190,16 +255,20 @@ class Runner {
       case 'all':
         return pot.unknown.length === 0 ? pot.parts.total : undefined;
       case 'product': {
-        if (pot.parts.has((part) => part.via === target.name)) return pot.parts.massWhere((part) => part.via === target.name);
+        if (pot.parts.has((part) => part.via === target.name))
+          return pot.parts.massWhere((part) => part.via === target.name);
         return this.#products.get(target.name)?.grams;
       }
       default: {
         const chosen = this.#chooser(target);
         if (!pot.parts.has(chosen)) {
-          if (pot.unknown.length === 0 && item.content.on) this.#notInPot(item.content.on.text, placeOf(item.ref, item.content.on.span), pot);
+          if (pot.unknown.length === 0 && item.content.on)
+            this.#notInPot(item.content.on.text, placeOf(item.ref, item.content.on.span), pot);
           return undefined;
         }
-        return pot.unknown.some((entry) => target.kind === 'food' && entry.name === target.food.key) ? undefined : pot.parts.massWhere(chosen);
+        return pot.unknown.some((entry) => target.kind === 'food' && entry.name === target.food.key)
+          ? undefined
+          : pot.parts.massWhere(chosen);
       }
     }
   }
@@ -247,7 +316,9 @@ class Runner {
     const { source, ref } = item;
     if (source.kind === 'culture') {
       const culture = this.input.cultures.get(source.culture);
-      return (culture?.parts ?? []).map(({ food, share }) => newPart(food, ref, multiply(grams, share), source.culture));
+      return (culture?.parts ?? []).map(({ food, share }) =>
+        newPart(food, ref, multiply(grams, share), source.culture),
+      );
     }
     return [newPart(item.food ?? foodForWeighing(item), ref, grams)];
   }
@@ -257,10 +328,16 @@ class Runner {
     const food = item.food ?? foodForWeighing(item);
     // An open amount with no estimate counts as nothing and says so; everything else makes the pot inexact.
     if (content.amount.kind === 'open') {
-      this.input.report(diagnose('Q12', placeOf(ref, content.name.span), { amount: content.amount.word, name: content.name.text }));
+      this.input.report(
+        diagnose('Q12', placeOf(ref, content.name.span), { amount: content.amount.word, name: content.name.text }),
+      );
       return;
     }
-    if (source.kind === 'food' && food.from === 'unknown' && (content.amount.kind === 'share' || content.amount.kind === 'portion')) {
+    if (
+      source.kind === 'food' &&
+      food.from === 'unknown' &&
+      (content.amount.kind === 'share' || content.amount.kind === 'portion')
+    ) {
       pot.unknown.push({ ref, why: 'depends', name: food.key });
       return;
     }
@@ -276,7 +353,13 @@ class Runner {
     else this.input.report(diagnose('Q08', placeOf(ref, content.name.span), { name: content.name.text }));
   }
 
-  #drawProduct(name: string, item: BoundIn, weighed: Weighed, pot: OpenPot, itemIndex: number): { grams?: Rational; share?: Rational } {
+  #drawProduct(
+    name: string,
+    item: BoundIn,
+    weighed: Weighed,
+    pot: OpenPot,
+    itemIndex: number,
+  ): { grams?: Rational; share?: Rational } {
     const product = this.#products.get(name);
     const { ref, content } = item;
     if (!product) {
@@ -286,7 +369,8 @@ class Runner {
     const named = this.input.bound.products.get(name);
     const drawn = this.#shareOf(item, weighed, product, name);
     if (drawn.share === undefined) {
-      if (drawn.noWeight) this.input.report(diagnose('Q08', placeOf(ref, content.name.span), { name: content.name.text }));
+      if (drawn.noWeight)
+        this.input.report(diagnose('Q08', placeOf(ref, content.name.span), { name: content.name.text }));
       pot.unknown.push({ ref, why: 'depends', name });
       return {};
     }
@@ -303,7 +387,12 @@ class Runner {
     return result;
   }
 
-  #shareOf(item: BoundIn, weighed: Weighed, product: RunProduct, name: string): { share?: Rational; noWeight?: boolean } {
+  #shareOf(
+    item: BoundIn,
+    weighed: Weighed,
+    product: RunProduct,
+    name: string,
+  ): { share?: Rational; noWeight?: boolean } {
     const { amount } = item.content;
     if (amount.kind === 'share') {
       if (amount.word === 'rest') {
@@ -420,13 +509,22 @@ class Runner {
     }
     if (!item.saved) return;
     const named = this.input.bound.products.get(item.saved);
-    if (named?.kind !== 'saved' || named.itemIndex !== index || named.ref !== item.ref && named.ref.line !== item.ref.line) return;
+    if (
+      named?.kind !== 'saved' ||
+      named.itemIndex !== index ||
+      (named.ref !== item.ref && named.ref.line !== item.ref.line)
+    )
+      return;
     // A drained liquid may be stated to be a food of the table: then that is its composition.
-    const stated = item.asFood && item.of?.kind === 'liquid' && grams ? [newPart(item.asFood, item.ref, grams)] : undefined;
+    const stated =
+      item.asFood && item.of?.kind === 'liquid' && grams ? [newPart(item.asFood, item.ref, grams)] : undefined;
     this.#products.set(item.saved, { parts: stated ?? parts, grams, draws: [] });
   }
 
-  #loseWater(item: BoundOut, pot: OpenPot): { grams: Rational; parts: readonly Part[]; manner: OutItem['manner'] } | undefined {
+  #loseWater(
+    item: BoundOut,
+    pot: OpenPot,
+  ): { grams: Rational; parts: readonly Part[]; manner: OutItem['manner'] } | undefined {
     const inPot = pot.unknown.length === 0 ? pot.parts.total : undefined;
     const grams = this.#outGrams(item, add(pot.parts.total, this.#pendingAlcohol), inPot === undefined, pot);
     const alcohol = this.#pendingAlcohol;
@@ -439,11 +537,21 @@ class Runner {
       return undefined;
     }
     if (sign(water) > 0) pot.parts.dry(water);
-    this.#entry(pot, { ref: item.ref, kind: item.content.verb, parts: [], water: sign(water) > 0 ? water : ZERO, alcohol, grams });
+    this.#entry(pot, {
+      ref: item.ref,
+      kind: item.content.verb,
+      parts: [],
+      water: sign(water) > 0 ? water : ZERO,
+      alcohol,
+      grams,
+    });
     return { grams, parts: [], manner: 'food' };
   }
 
-  #takeParts(item: BoundOut, pot: OpenPot): { grams: Rational | undefined; parts: readonly Part[]; manner: OutItem['manner'] } | undefined {
+  #takeParts(
+    item: BoundOut,
+    pot: OpenPot,
+  ): { grams: Rational | undefined; parts: readonly Part[]; manner: OutItem['manner'] } | undefined {
     const target = this.#outTarget(item, pot);
     if (!target) return undefined;
     const { chosen, manner, name } = target;
@@ -451,12 +559,19 @@ class Runner {
       // What is taken is in the pot, so the new thing still needs a name.
       this.input.report(diagnose('L14', placeOf(item.ref, item.content.of.span), { found: item.content.of.text }));
     }
-    if (item.content.verb === 'lose' && item.of?.kind === 'food' && isWater(item.of.food) && shareWritten(item.content.amount, 'middle') && item.content.of) {
+    if (
+      item.content.verb === 'lose' &&
+      item.of?.kind === 'food' &&
+      isWater(item.of.food) &&
+      shareWritten(item.content.amount, 'middle') &&
+      item.content.of
+    ) {
       this.input.report(diagnose('M08', placeOf(item.ref, item.content.of.span), {}));
     }
     if (manner === 'liquid') return this.#drain(item, pot);
     const held = pot.parts.massWhere(chosen);
-    const inexact = pot.unknown.length > 0 && (manner === 'evenly' || pot.unknown.some((entry) => entry.name === name.key));
+    const inexact =
+      pot.unknown.length > 0 && (manner === 'evenly' || pot.unknown.some((entry) => entry.name === name.key));
     if (isZero(held) && manner !== 'evenly') {
       // Of a thing whose own weight is unknown nothing can be said; a thing that is not there is a mistake.
       if (pot.unknown.length === 0) this.#nothingThere(item, name.text, pot);
@@ -480,7 +595,10 @@ class Runner {
     return { grams, parts, manner };
   }
 
-  #outTarget(item: BoundOut, pot: OpenPot): { chosen: (part: Part) => boolean; manner: OutItem['manner']; name: { text: string; key: string } } | undefined {
+  #outTarget(
+    item: BoundOut,
+    pot: OpenPot,
+  ): { chosen: (part: Part) => boolean; manner: OutItem['manner']; name: { text: string; key: string } } | undefined {
     const { of, asFood, content } = item;
     if (of) {
       if (of.kind === 'liquid') return { chosen: isLiquid, manner: 'liquid', name: { text: 'liquid', key: '' } };
@@ -499,7 +617,10 @@ class Runner {
    * Takes liquid with what is dissolved in it. When more is wanted than the liquids hold, the solids give water in
    * proportion to theirs (M11).
    */
-  #drain(item: BoundOut, pot: OpenPot): { grams: Rational | undefined; parts: readonly Part[]; manner: OutItem['manner'] } | undefined {
+  #drain(
+    item: BoundOut,
+    pot: OpenPot,
+  ): { grams: Rational | undefined; parts: readonly Part[]; manner: OutItem['manner'] } | undefined {
     const inPhase = (part: Part): boolean => isLiquid(part) || isDissolved(part);
     const held = pot.parts.massWhere(inPhase);
     const grams = this.#outGrams(item, held, pot.unknown.length > 0, pot);
@@ -527,10 +648,15 @@ class Runner {
     const held = pot.parts.water(solids);
     const share = divide(grams, held);
     const waterFood = waterOf(pot.parts.list());
-    const juice = pot.parts.list().filter(solids).flatMap((part) => {
-      const water = waterIn(part);
-      return water && sign(water) > 0 ? [{ ...newPart(waterFood, part.origin, multiply(water, share)), via: part.via }] : [];
-    });
+    const juice = pot.parts
+      .list()
+      .filter(solids)
+      .flatMap((part) => {
+        const water = waterIn(part);
+        return water && sign(water) > 0
+          ? [{ ...newPart(waterFood, part.origin, multiply(water, share)), via: part.via }]
+          : [];
+      });
     pot.parts.dry(grams, solids);
     return juice;
   }
@@ -545,14 +671,22 @@ class Runner {
     if (amount.kind === 'share' && amount.word === 'rest') return inexact ? undefined : held;
     const food = item.of?.kind === 'food' ? item.of.food : item.asFood;
     const context = { cups: this.input.cups, pick, taught: this.input.taught };
-    const weighed = weigh(amount, equals, food ?? NOTHING_TO_WEIGH_BY, { name: '', note: item.content.note?.text ?? '' }, context).grams;
+    const weighed = weigh(
+      amount,
+      equals,
+      food ?? NOTHING_TO_WEIGH_BY,
+      { name: '', note: item.content.note?.text ?? '' },
+      context,
+    ).grams;
     if (weighed) return weighed;
     const millilitres = volumeOf(amount, context);
     if (millilitres && item.of?.kind === 'liquid') {
       const density = liquidDensity(pot.parts.list().filter((part) => isLiquid(part) || isDissolved(part)));
       if (density) return multiply(millilitres, density);
     }
-    this.input.report(diagnose('Q08', linePlace(item.ref), { name: item.content.of?.text ?? item.content.as?.text ?? 'this' }));
+    this.input.report(
+      diagnose('Q08', linePlace(item.ref), { name: item.content.of?.text ?? item.content.as?.text ?? 'this' }),
+    );
     return undefined;
   }
 
@@ -586,13 +720,23 @@ class Runner {
     const { content } = item;
     const chosen = this.#checkChooser(item);
     if (pot.unknown.length > 0) return undefined;
-    let grams = chosen === 'all-water' ? pot.parts.water() : item.name?.kind === 'water' ? this.#foodWater(pot) : pot.parts.massWhere(chosen);
+    if (content.name && item.name?.kind === 'food' && item.name.food.from === 'unknown') {
+      this.#notInPot(content.name.text, placeOf(item.ref, content.name.span), pot);
+      return undefined;
+    }
+    let grams =
+      chosen === 'all-water'
+        ? pot.parts.water()
+        : item.name?.kind === 'water'
+          ? this.#foodWater(pot)
+          : pot.parts.massWhere(chosen);
     if (item.from) {
       const via = item.from;
       const inside = chosen === 'all-water' ? () => true : chosen;
       grams = pot.parts.massWhere((part) => part.via === via && inside(part));
     }
-    if (content.amount.kind !== 'percent') return this.input.checkFactor ? divide(grams, this.input.checkFactor) : grams;
+    if (content.amount.kind !== 'percent')
+      return this.input.checkFactor ? divide(grams, this.input.checkFactor) : grams;
     const base = this.#checkBase(item, pot, chosen === 'all-water' ? () => true : chosen);
     return base && sign(base) > 0 ? multiply(divide(grams, base), HUNDRED) : undefined;
   }
@@ -622,8 +766,20 @@ class Runner {
     return pot.parts.total;
   }
 
-  #entry(pot: OpenPot, entry: { ref?: LineRef; kind: Entry['kind']; parts: readonly Part[]; water?: Rational; alcohol?: Rational; grams: Rational | undefined }): void {
-    const flour = sum(entry.parts.filter((part) => countsAsFlour(part.food, this.input.counts)).map((part) => part.grams));
+  #entry(
+    pot: OpenPot,
+    entry: {
+      ref?: LineRef;
+      kind: Entry['kind'];
+      parts: readonly Part[];
+      water?: Rational;
+      alcohol?: Rational;
+      grams: Rational | undefined;
+    },
+  ): void {
+    const flour = sum(
+      entry.parts.filter((part) => countsAsFlour(part.food, this.input.counts)).map((part) => part.grams),
+    );
     const goesIn = entry.kind === 'food' || entry.kind === 'draw';
     pot.flour = goesIn ? add(pot.flour, flour) : subtract(pot.flour, flour);
     pot.entries.push({
@@ -636,8 +792,12 @@ class Runner {
       totalAfter: pot.unknown.length === 0 ? pot.parts.total : undefined,
     });
     if (goesIn && sign(flour) > 0 && (!this.#peak || compare(pot.flour, this.#peak.grams) > 0)) {
-      this.#peak = { makeIndex: pot.make.index, entryIndex: pot.entries.length - 1, grams: pot.flour, parts: pot.parts.list() };
+      this.#peak = {
+        makeIndex: pot.make.index,
+        entryIndex: pot.entries.length - 1,
+        grams: pot.flour,
+        parts: pot.parts.list(),
+      };
     }
   }
 }
-

@@ -31,11 +31,22 @@ function dishOf(content: InLine, ref: LineRef, dishes: Dishes, report: (d: Diagn
   const formula = dishes.get(id);
   if (!formula) {
     const near = nearest(id, dishes.keys())[0];
-    report(diagnose('U02', placeOf(ref, content.name.span), { name: content.name.text, near: near ? `did you mean ${quoted(near)}? If not, ` : '' }));
+    report(
+      diagnose('U02', placeOf(ref, content.name.span), {
+        name: content.name.text,
+        near: near ? `did you mean ${quoted(near)}? If not, ` : '',
+      }),
+    );
     return { ref, formula: undefined, name: content.name.text, factor: undefined };
   }
   const factor = shareDrawn(content, formula);
-  if (!factor) report(diagnose('U01', linePlace(ref), { name: content.name.text, amount: ref.line.text.slice(content.amount.span.start, content.amount.span.end) }));
+  if (!factor)
+    report(
+      diagnose('U01', linePlace(ref), {
+        name: content.name.text,
+        amount: ref.line.text.slice(content.amount.span.start, content.amount.span.end),
+      }),
+    );
   return { ref, formula, name: content.name.text, factor };
 }
 
@@ -50,7 +61,8 @@ function shareDrawn(content: InLine, formula: Formula): Rational | undefined {
       return amount.low && amount.high ? pickOf({ low: amount.low, high: amount.high }, 'middle') : undefined;
     case 'measure': {
       if (amount.unit.id === 'serving') return factorOf(formula, pickOf(amount.range, 'middle'), 'servings');
-      if (units[amount.unit.id].dimension !== 'mass' || !formula.dishGrams) return undefined;
+      if (units[amount.unit.id].dimension !== 'mass' || !formula.dishGrams || formula.dishGrams.n <= 0n)
+        return undefined;
       return divide(baseValue(amount, formula.facts.cups, 'middle'), formula.dishGrams);
     }
     default:

@@ -1,8 +1,26 @@
 import type { Diagnostic, Place } from '@quern/text';
 import type { CupSystem, Rational } from '@quern/quantity';
 import type {
-  BakedFact, CheckLine, EveryLine, GivesFact, InLine, KeepsFact, BestFact, Line, Measure, MoreLine, OutLine, ServesFact, StepLine, TextFact,
-  Thing, VesselFact, Document, ClockTime, Temperature, Time,
+  BakedFact,
+  CheckLine,
+  EveryLine,
+  GivesFact,
+  InLine,
+  KeepsFact,
+  BestFact,
+  Line,
+  Measure,
+  MoreLine,
+  OutLine,
+  ServesFact,
+  StepLine,
+  TextFact,
+  Thing,
+  VesselFact,
+  Document,
+  ClockTime,
+  Temperature,
+  Time,
 } from '@quern/syntax';
 import type { Food, FoodMatch } from './food-book.js';
 
@@ -340,4 +358,3 @@ export interface Compiled {
   /** All that is wrong with this file (not with the files it uses), in the order of the text. */
   readonly diagnostics: readonly Diagnostic[];
 }
-

@@ -4,12 +4,44 @@
  */
 
 const IRREGULAR: ReadonlyMap<string, string> = new Map([
-  ['leaves', 'leaf'], ['loaves', 'loaf'], ['halves', 'half'], ['knives', 'knife'], ['shelves', 'shelf'], ['calves', 'calf'],
-  ['geese', 'goose'], ['feet', 'foot'], ['teeth', 'tooth'],
+  ['leaves', 'leaf'],
+  ['loaves', 'loaf'],
+  ['halves', 'half'],
+  ['knives', 'knife'],
+  ['shelves', 'shelf'],
+  ['calves', 'calf'],
+  ['geese', 'goose'],
+  ['feet', 'foot'],
+  ['teeth', 'tooth'],
 ]);
 
 // Words that end in s and are not plurals.
-const NOT_PLURAL = new Set(['molasses', 'couscous', 'asparagus', 'hummus', 'houmous', 'swiss', 'citrus', 'hibiscus', 'bass', 'watercress', 'cress', 'lemongrass', 'grass', 'glass', 'schnapps', 'quark', 'gras', 'jus', 'octopus', 'anis', 'calvados', 'cassis', 'brussels', 'us']);
+const NOT_PLURAL = new Set([
+  'molasses',
+  'couscous',
+  'asparagus',
+  'hummus',
+  'houmous',
+  'swiss',
+  'citrus',
+  'hibiscus',
+  'bass',
+  'watercress',
+  'cress',
+  'lemongrass',
+  'grass',
+  'glass',
+  'schnapps',
+  'quark',
+  'gras',
+  'jus',
+  'octopus',
+  'anis',
+  'calvados',
+  'cassis',
+  'brussels',
+  'us',
+]);
 
 const folded = new Map<string, string>();
 
@@ -18,7 +50,8 @@ export function singular(word: string): string {
   const known = IRREGULAR.get(word);
   if (known) return known;
   if (word.length < 4 || !word.endsWith('s') || NOT_PLURAL.has(word) || word.endsWith('ss')) return word;
-  if (word.endsWith('ies') && word.length > 4 && !/(?:cook|brown|smooth|veg|p|t)ies$/.test(word)) return word.slice(0, -3) + 'y';
+  if (word.endsWith('ies') && word.length > 4 && !/(?:cook|brown|smooth|veg|p|t)ies$/.test(word))
+    return word.slice(0, -3) + 'y';
   if (/(?:cook|brown|smooth|vegg)ies$/.test(word)) return word.slice(0, -1);
   if (/(?:tomato|potato|mango|echo|hero)es$/.test(word)) return word.slice(0, -2);
   if (/(?:ch|sh|x|ss|zz)es$/.test(word)) return word.slice(0, -2);
@@ -29,7 +62,12 @@ export function singular(word: string): string {
 export function normaliseName(name: string): string {
   const known = folded.get(name);
   if (known !== undefined) return known;
-  const words = name.normalize('NFC').toLowerCase().replace(/[\u2019\u02bc]/g, "'").trim().split(/\s+/);
+  const words = name
+    .normalize('NFC')
+    .toLowerCase()
+    .replace(/[\u2019\u02bc]/g, "'")
+    .trim()
+    .split(/\s+/);
   if (words.length > 1 && words[0] === 'the') words.shift();
   const last = words.length - 1;
   words[last] = singular(words[last] ?? '');

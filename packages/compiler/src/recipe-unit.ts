@@ -17,6 +17,8 @@ export interface Surroundings {
   /** The file's own foods by normalised name. */
   readonly foods: ReadonlyMap<string, LedgerFood>;
   readonly cultures: ReadonlyMap<string, Culture>;
+  /** Names of the things that the file's kitchens have. */
+  readonly things: ReadonlySet<string>;
   /** What the head of the file uses from other files. */
   readonly used: ReadonlyMap<string, NamedProduct>;
   /** What `use` lines bring in, with what is wrong with them. */
@@ -60,7 +62,7 @@ export function compileUnit(recipe: RecipeBlock, around: Surroundings): Compiled
   const used = new Map([...around.used, ...around.usesOf(recipe.facts, said.report)]);
   const variants = recipe.variants.map((variant) => variant.heading.content.name?.text ?? '');
   const foods = new FoodScope(around.book, new Watched(around.foods, looked));
-  const shared = { file, head, foods, cultures, used, variants };
+  const shared = { file, head, foods, cultures, used, variants, things: around.things };
   const formulas = [compileRecipe(recipe, { ...shared, report: said.report })];
   const names = new Set<string>();
   for (const variant of recipe.variants) {

@@ -1,6 +1,16 @@
 import { multiply, type Rational } from '@quern/quantity';
 import type {
-  Amount, BodyItem, Bracket, Count, Equal, FactLine, MakeBlock, Measure, NumberRange, Prose, RecipeBlock,
+  Amount,
+  BodyItem,
+  Bracket,
+  Count,
+  Equal,
+  FactLine,
+  MakeBlock,
+  Measure,
+  NumberRange,
+  Prose,
+  RecipeBlock,
 } from '@quern/syntax';
 
 /*
@@ -49,7 +59,9 @@ function scaleMake(make: MakeBlock, factor: Rational): MakeBlock {
   const asserted = heading?.content.equal;
   return {
     ...make,
-    ...(heading && asserted ? { heading: { ...heading, content: { ...heading.content, equal: scaleMeasure(asserted, factor) } } } : {}),
+    ...(heading && asserted
+      ? { heading: { ...heading, content: { ...heading.content, equal: scaleMeasure(asserted, factor) } } }
+      : {}),
     items: make.items.map((item) => scaleItem(item, factor)),
   };
 }
@@ -73,7 +85,11 @@ function scaleItem(item: BodyItem, factor: Rational): BodyItem {
         ...item,
         main: {
           ...item.main,
-          content: { ...content, amount: scaleAmount(content.amount, factor), equals: content.equals.map((equal) => scaleEqual(equal, factor)) },
+          content: {
+            ...content,
+            amount: scaleAmount(content.amount, factor),
+            equals: content.equals.map((equal) => scaleEqual(equal, factor)),
+          },
         },
       };
     }
@@ -81,7 +97,10 @@ function scaleItem(item: BodyItem, factor: Rational): BodyItem {
       return {
         ...item,
         main: { ...item.main, content: { ...item.main.content, prose: scaleProse(item.main.content.prose, factor) } },
-        more: item.more.map((more) => ({ ...more, content: { ...more.content, prose: scaleProse(more.content.prose, factor) } })),
+        more: item.more.map((more) => ({
+          ...more,
+          content: { ...more.content, prose: scaleProse(more.content.prose, factor) },
+        })),
       };
     default:
       return item;
@@ -90,7 +109,9 @@ function scaleItem(item: BodyItem, factor: Rational): BodyItem {
 
 function scaleProse(prose: Prose, factor: Rational): Prose {
   const scaleBracket = (bracket: Bracket): Bracket =>
-    bracket.amount && bracket.amount.kind !== 'share' ? { ...bracket, amount: scaleAmount(bracket.amount, factor) } : bracket;
+    bracket.amount && bracket.amount.kind !== 'share'
+      ? { ...bracket, amount: scaleAmount(bracket.amount, factor) }
+      : bracket;
   return { ...prose, brackets: prose.brackets.map(scaleBracket) };
 }
 
@@ -107,4 +128,3 @@ function scaleFact(content: FactLine, factor: Rational): FactLine {
       return content;
   }
 }
-

@@ -29,7 +29,14 @@ export function foodForWeighing(item: BoundIn): LedgerFood {
 }
 
 export function nameOfTarget(target: Target, written: string | undefined): string {
-  return written ?? (target.kind === 'product' || target.kind === 'culture' ? target.name : target.kind === 'food' ? target.food.name : target.kind);
+  return (
+    written ??
+    (target.kind === 'product' || target.kind === 'culture'
+      ? target.name
+      : target.kind === 'food'
+        ? target.food.name
+        : target.kind)
+  );
 }
 
 export function tally(map: Map<string, Rational>, key: string, grams: Rational): void {
@@ -49,13 +56,16 @@ export function foodWater(part: Part, counts: Counts): Rational {
 /** Share named by an out line's amount, if it is a percent or a share. */
 export function shareWritten(amount: OutLine['amount'], pick: Pick): Rational | undefined {
   if (amount.kind === 'percent') return divide(pickOf(amount.range, pick), HUNDRED);
-  if (amount.kind === 'share' && amount.word !== 'rest') return pickOf({ low: amount.low ?? ONE, high: amount.high ?? ONE }, pick);
+  if (amount.kind === 'share' && amount.word !== 'rest')
+    return pickOf({ low: amount.low ?? ONE, high: amount.high ?? ONE }, pick);
   return undefined;
 }
 
 export function isHeating(step: StepLine): boolean {
   if (step.lane === 'oven' || step.lane === 'hob') return true;
-  return step.clauses.some((clause) => clause.kind === 'using' && clause.things.some((thing) => /^(?:hob|ring|oven)$/.test(thing.name)));
+  return step.clauses.some(
+    (clause) => clause.kind === 'using' && clause.things.some((thing) => /^(?:hob|ring|oven)$/.test(thing.name)),
+  );
 }
 
 /** Grams a millilitre of a mixture of liquids: volumes add up, dissolved sugar and salt add weight alone. Undefined when a liquid's is unknown. */
@@ -80,7 +90,17 @@ const PLAIN_WATER: LedgerFood = {
   name: 'water',
   from: 'table',
   food: {
-    id: 'water', name: 'water', synonyms: [], roles: ['liquid'], classes: [], nutrients: { water: HUNDRED }, volumes: [], pieces: [], allergens: [], traces: [], flags: [], sources: [],
+    id: 'water',
+    name: 'water',
+    synonyms: [],
+    roles: ['liquid'],
+    classes: [],
+    nutrients: { water: HUNDRED },
+    volumes: [],
+    pieces: [],
+    allergens: [],
+    traces: [],
+    flags: [],
+    sources: [],
   },
 };
-

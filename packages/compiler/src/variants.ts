@@ -1,6 +1,19 @@
 import { diagnose, nearest, type Diagnostic } from '@quern/text';
 import type {
-  AddFact, BodyItem, DropFact, FactLine, InLine, Line, MakeBlock, Name, Prose, RecipeBlock, SwapFact, TimesFact, Typed, VariantBlock,
+  AddFact,
+  BodyItem,
+  DropFact,
+  FactLine,
+  InLine,
+  Line,
+  MakeBlock,
+  Name,
+  Prose,
+  RecipeBlock,
+  SwapFact,
+  TimesFact,
+  Typed,
+  VariantBlock,
 } from '@quern/syntax';
 import { multiply, units, type Rational } from '@quern/quantity';
 import type { LineRef, VariantEdit } from './model.js';
@@ -22,12 +35,32 @@ export interface Expanded {
 }
 
 /** Facts of which each line counts, rather than the last. */
-const REPEATING = new Set(['note', 'tip', 'warning', 'serve with', 'keeps', 'check', 'count-as', 'use', 'free of', 'baked', 'swap', 'drop', 'add', 'times']);
+const REPEATING = new Set([
+  'note',
+  'tip',
+  'warning',
+  'serve with',
+  'keeps',
+  'check',
+  'count-as',
+  'use',
+  'free of',
+  'baked',
+  'swap',
+  'drop',
+  'add',
+  'times',
+]);
 
 export const factWord = (content: FactLine): string =>
   content.kind === 'text-fact' || content.kind === 'list-fact' ? content.word : content.kind;
 
-export function expandVariant(base: RecipeBlock, variant: VariantBlock, file: string, report: (d: Diagnostic) => void): Expanded {
+export function expandVariant(
+  base: RecipeBlock,
+  variant: VariantBlock,
+  file: string,
+  report: (d: Diagnostic) => void,
+): Expanded {
   return new Expander(base, variant, file, report).expand();
 }
 
@@ -85,7 +118,8 @@ class Expander {
       const last = this.#makes.length - 1;
       const dish = this.#makes[last];
       if (dish) {
-        const kept = fact.content.kind === 'keeps' ? dish.facts : dish.facts.filter((old) => old.content.kind !== 'best-after');
+        const kept =
+          fact.content.kind === 'keeps' ? dish.facts : dish.facts.filter((old) => old.content.kind !== 'best-after');
         this.#makes[last] = { ...dish, facts: [...kept, fact] };
       }
     } else if (REPEATING.has(word)) this.#facts.push(fact);
@@ -136,11 +170,18 @@ class Expander {
       case 'in': {
         let { content } = item.main;
         if (content.on && same(content.on)) content = { ...content, on: renamed(content.on) };
-        if (!same(content.name)) return content === item.main.content ? item : { ...item, main: { ...item.main, content } };
+        if (!same(content.name))
+          return content === item.main.content ? item : { ...item, main: { ...item.main, content } };
         touched.push(item.main.line.number);
-        const stand = item.alternatives.find((other) => normaliseName(other.content.name.text) === normaliseName(fact.to.text));
+        const stand = item.alternatives.find(
+          (other) => normaliseName(other.content.name.text) === normaliseName(fact.to.text),
+        );
         const swapped = this.#swapped(content, fact, stand?.content);
-        return { ...item, main: { line: item.main.line, content: swapped }, alternatives: item.alternatives.filter((other) => other !== stand) };
+        return {
+          ...item,
+          main: { line: item.main.line, content: swapped },
+          alternatives: item.alternatives.filter((other) => other !== stand),
+        };
       }
       case 'out': {
         const { content } = item.main;
@@ -151,14 +192,20 @@ class Expander {
         const { content } = item.main;
         const name = content.name && same(content.name) ? renamed(content.name) : content.name;
         const on = content.on && same(content.on) ? renamed(content.on) : content.on;
-        return { ...item, main: { ...item.main, content: { ...content, ...(name ? { name } : {}), ...(on ? { on } : {}) } } };
+        return {
+          ...item,
+          main: { ...item.main, content: { ...content, ...(name ? { name } : {}), ...(on ? { on } : {}) } },
+        };
       }
       case 'step': {
         const swapProse = (prose: Prose): Prose => replaceName(prose, fact.from.text, fact.to.text);
         return {
           ...item,
           main: { ...item.main, content: { ...item.main.content, prose: swapProse(item.main.content.prose) } },
-          more: item.more.map((more) => ({ ...more, content: { ...more.content, prose: swapProse(more.content.prose) } })),
+          more: item.more.map((more) => ({
+            ...more,
+            content: { ...more.content, prose: swapProse(more.content.prose) },
+          })),
         };
       }
       default:
@@ -172,13 +219,22 @@ class Expander {
     const { as: _as, ...rest } = content;
     if (fact.amount) return { ...rest, any: false, name, amount: fact.amount, equals: [] };
     if (stand) return { ...stand, kind: 'in', optional: content.optional };
-    const stated = content.equals.find((side) => side.amount.kind === 'measure' && units[side.amount.unit.id].dimension === 'mass');
+    const stated = content.equals.find(
+      (side) => side.amount.kind === 'measure' && units[side.amount.unit.id].dimension === 'mass',
+    );
     const { amount } = content;
     // A weight beside a volume is what the ledger goes by; the volume was the old food's. A counted thing keeps its stated weight.
-    if (stated && stated.amount.kind === 'measure' && !stated.each && amount.kind === 'measure' && units[amount.unit.id].dimension === 'volume') {
+    if (
+      stated &&
+      stated.amount.kind === 'measure' &&
+      !stated.each &&
+      amount.kind === 'measure' &&
+      units[amount.unit.id].dimension === 'volume'
+    ) {
       return { ...rest, any: false, name, amount: stated.amount, equals: [] };
     }
-    const equals = stated && (amount.kind === 'count' || amount.kind === 'open' || amount.kind === 'pack') ? [stated] : [];
+    const equals =
+      stated && (amount.kind === 'count' || amount.kind === 'open' || amount.kind === 'pack') ? [stated] : [];
     return { ...rest, any: false, name, equals };
   }
 
@@ -195,7 +251,8 @@ class Expander {
           touched.push(item.main.line.number);
           return false;
         }
-        if (item.kind === 'out' && item.main.content.of && normaliseName(item.main.content.of.text) === name) return false;
+        if (item.kind === 'out' && item.main.content.of && normaliseName(item.main.content.of.text) === name)
+          return false;
         if (item.kind === 'step' && findName(item.main.content.prose.text, fact.name.text)) spoken.push(item);
         return true;
       }),
@@ -204,9 +261,12 @@ class Expander {
     else {
       for (const item of spoken) {
         this.report(
-          diagnose('V03', placeOf(this.#ref(line), fact.name.span), { line: String(item.main.line.number + 1), name: fact.name.text }, [
-            { place: linePlace(this.#ref(item.main.line)), note: 'still speaks of it' },
-          ]),
+          diagnose(
+            'V03',
+            placeOf(this.#ref(line), fact.name.span),
+            { line: String(item.main.line.number + 1), name: fact.name.text },
+            [{ place: linePlace(this.#ref(item.main.line)), note: 'still speaks of it' }],
+          ),
         );
       }
     }
@@ -216,15 +276,30 @@ class Expander {
   #add(fact: AddFact, line: Line): void {
     const beside = normaliseName(fact.beside.text);
     const places = this.#makes.flatMap((make, makeIndex) =>
-      make.items.flatMap((item, itemIndex) => (item.kind === 'in' && normaliseName(item.main.content.name.text) === beside ? [{ makeIndex, itemIndex }] : [])),
+      make.items.flatMap((item, itemIndex) =>
+        item.kind === 'in' && normaliseName(item.main.content.name.text) === beside ? [{ makeIndex, itemIndex }] : [],
+      ),
     );
     const [first] = places;
     if (!first) this.#nothing(fact.beside, line);
     else {
       if (places.length > 1) {
-        this.report(diagnose('V04', placeOf(this.#ref(line), fact.beside.span), { name: fact.beside.text, count: String(places.length) }));
+        this.report(
+          diagnose('V04', placeOf(this.#ref(line), fact.beside.span), {
+            name: fact.beside.text,
+            count: String(places.length),
+          }),
+        );
       }
-      const content: InLine = { kind: 'in', indent: 2, optional: false, any: false, amount: fact.amount, name: fact.name, equals: [] };
+      const content: InLine = {
+        kind: 'in',
+        indent: 2,
+        optional: false,
+        any: false,
+        amount: fact.amount,
+        name: fact.name,
+        equals: [],
+      };
       const make = this.#makes[first.makeIndex];
       if (make) {
         const items = [...make.items];
@@ -237,6 +312,10 @@ class Expander {
   }
 
   #times(fact: TimesFact, line: Line): void {
+    if (fact.factor.n <= 0n) {
+      this.report(diagnose('Q17', linePlace(this.#ref(line)), { what: 'the whole recipe' }));
+      return;
+    }
     const scaled = scaleRecipe({ ...this.base, makes: this.#makes, facts: this.#facts }, fact.factor);
     this.#makes = [...scaled.makes];
     this.#facts = [...scaled.facts];
@@ -260,7 +339,9 @@ class Expander {
   #nothing(name: Name, line: Line): void {
     const written = normaliseName(name.text);
     const here = new Set(
-      this.#makes.flatMap((make) => make.items.flatMap((item) => (item.kind === 'in' ? [normaliseName(item.main.content.name.text)] : []))),
+      this.#makes.flatMap((make) =>
+        make.items.flatMap((item) => (item.kind === 'in' ? [normaliseName(item.main.content.name.text)] : [])),
+      ),
     );
     const place = placeOf(this.#ref(line), name.span);
     const ending = [...here].filter((other) => other.split(' ').at(-1) === singular(written.split(' ').at(-1) ?? ''));

@@ -1,4 +1,18 @@
-import { add, divide, equal, greatest, least, middle, multiply, ONE, sizeOf, units, type CupSystem, type Rational, type UnitId } from '@quern/quantity';
+import {
+  add,
+  divide,
+  equal,
+  greatest,
+  least,
+  middle,
+  multiply,
+  ONE,
+  sizeOf,
+  units,
+  type CupSystem,
+  type Rational,
+  type UnitId,
+} from '@quern/quantity';
 import type { Amount, Count, Equal, Measure, Pack } from '@quern/syntax';
 import type { Food, PieceWeight, Spread, VolumeWeight } from './food-book.js';
 import type { LedgerFood, Weighed } from './model.js';
@@ -63,7 +77,8 @@ export function weigh(
 }
 
 function massOfAmount(amount: Amount, context: WeighingContext): Rational | undefined {
-  if (amount.kind === 'measure' && units[amount.unit.id].dimension === 'mass') return baseValue(amount, context.cups, context.pick);
+  if (amount.kind === 'measure' && units[amount.unit.id].dimension === 'mass')
+    return baseValue(amount, context.cups, context.pick);
   if (amount.kind === 'pack' && units[amount.each.unit.id].dimension === 'mass') {
     return multiply(pickOf(amount.range, context.pick), baseValue(amount.each, context.cups, context.pick));
   }
@@ -86,7 +101,12 @@ export function countOf(amount: Amount, pick: Pick): Rational | undefined {
   return undefined;
 }
 
-function byFood(amount: Amount | Measure | Count, food: LedgerFood, words: FormWords, context: WeighingContext): Weighed {
+function byFood(
+  amount: Amount | Measure | Count,
+  food: LedgerFood,
+  words: FormWords,
+  context: WeighingContext,
+): Weighed {
   const inMillilitres = volumeOf(amount, context);
   if (inMillilitres) {
     const spread = volumeSpread(food, words);
@@ -108,7 +128,8 @@ function taughtWeight(food: LedgerFood, unit: string, times: Rational, context: 
 
 /** Millilitres of an amount, if it is a volume or packs of a volume. */
 export function volumeOf(amount: Amount | Measure | Count | Pack, context: Pick1): Rational | undefined {
-  if (amount.kind === 'measure' && units[amount.unit.id].dimension === 'volume') return baseValue(amount, context.cups, context.pick);
+  if (amount.kind === 'measure' && units[amount.unit.id].dimension === 'volume')
+    return baseValue(amount, context.cups, context.pick);
   if (amount.kind === 'pack' && units[amount.each.unit.id].dimension === 'volume') {
     return multiply(pickOf(amount.range, context.pick), baseValue(amount.each, context.cups, context.pick));
   }
@@ -151,12 +172,15 @@ function longestForm(volumes: readonly VolumeWeight[], words: string): VolumeWei
 
 /** Published weight of one piece ('' the thing itself), by the size that the words name, else over all sizes. */
 export function pieceSpread(food: LedgerFood, piece: string, words: FormWords): Spread | undefined {
-  const pieces = food.food?.pieces.filter((entry) => entry.piece === piece || (piece === 'piece' && entry.piece === ''));
+  const pieces = food.food?.pieces.filter(
+    (entry) => entry.piece === piece || (piece === 'piece' && entry.piece === ''),
+  );
   if (!pieces || pieces.length === 0) return undefined;
   const wanted = `${food.match?.size ?? ''} ${words.name} ${words.note}`.toLowerCase();
   const sized = pieces.find((entry) => entry.size !== '' && mentions(wanted, entry.size));
   if (sized) return bought(sized, food.food);
-  const usual = pieces.find((entry) => entry.size === '') ?? pieces.find((entry) => entry.size === 'medium') ?? pieces[0];
+  const usual =
+    pieces.find((entry) => entry.size === '') ?? pieces.find((entry) => entry.size === 'medium') ?? pieces[0];
   const all = unionOf(pieces.map((entry) => bought(entry, food.food)));
   return usual && all ? { ...all, usual: usual.grams.usual } : all;
 }
@@ -176,13 +200,19 @@ function bought(entry: PieceWeight, food: Food | undefined): Spread {
 function unionOf(spreads: readonly Spread[]): Spread | undefined {
   const first = spreads[0];
   if (!first) return undefined;
-  return spreads.slice(1).reduce<Spread>(
-    (all, one) => ({ low: least(all.low, one.low), usual: all.usual, high: greatest(all.high, one.high), sources: [...all.sources, ...one.sources] }),
-    first,
-  );
+  return spreads
+    .slice(1)
+    .reduce<Spread>(
+      (all, one) => ({
+        low: least(all.low, one.low),
+        usual: all.usual,
+        high: greatest(all.high, one.high),
+        sources: [...all.sources, ...one.sources],
+      }),
+      first,
+    );
 }
 
 function mentions(words: string, form: string): boolean {
   return new RegExp(`(?:^|[^\\p{L}])${form.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?:$|[^\\p{L}])`, 'u').test(words);
 }
-

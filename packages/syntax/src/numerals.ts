@@ -47,6 +47,11 @@ const VULGAR_FRACTIONS: Readonly<Record<string, readonly [number, number]>> = {
   '⅞': [7, 8],
 };
 
+/** `08 g` is a slip of `8`, `80` or `0.8`; nobody writes it on purpose. */
+function refuseLeadingZero(text: string, span: Span): void {
+  if (/^0\d/.test(text)) throw new Fault('Q15', span, { figure: text, plain: text.replace(/^0+(?=\d)/, '') });
+}
+
 /** The exact value of a number's tokens. @throws Fault when the figure is ambiguous, too long or no number. */
 export function figure(tokens: FigureTokens, base: number): Figure {
   const all = [tokens.whole, tokens.top, tokens.bottom, tokens.vulgar].filter((token) => token !== undefined);
@@ -77,6 +82,7 @@ function integer(token: IToken | undefined, span: Span): bigint {
   const text = token?.image ?? '';
   if (!/^\d+$/.test(text)) throw unreadable(text, span);
   if (text.length > MOST_BEFORE_POINT) throw tooLong(text, span);
+  refuseLeadingZero(text, span);
   return BigInt(text);
 }
 
@@ -87,6 +93,7 @@ function decimal(token: IToken, span: Span): Figure {
   if (mark === ',' && before.length <= 3 && after.length === 3 && !before.startsWith('0'))
     throw thousand(before, after, span);
   if (before.length > MOST_BEFORE_POINT || after.length > MOST_AFTER_POINT) throw tooLong(text, span);
+  refuseLeadingZero(before, span);
   const value = rational(BigInt(before + after), 10n ** BigInt(after.length));
   // Zeros at the end say how finely something was measured: the printer writes them again.
   const exact = after.endsWith('0') ? { ...value, decimals: after.length } : value;

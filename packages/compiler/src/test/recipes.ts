@@ -42,7 +42,8 @@ export function said(text: string): string[] {
 
 export const codes = (text: string): string[] => said(text).map((line) => line.split(' ')[0] ?? '');
 
-export const grams = (value: Rational | undefined, places = 1): string => (value ? toDecimal(value, places) : 'unknown');
+export const grams = (value: Rational | undefined, places = 1): string =>
+  value ? toDecimal(value, places) : 'unknown';
 
 /** Grams in a pot by food name. */
 export function potOf(make: Make): Record<string, string> {

@@ -16,7 +16,7 @@ export const labelMessages = defineMessages({
     text: 'no values for {name}: nutrition is “at least”',
     help: 'write a `food {name}` block with what its packet says',
     why: 'A figure that a source lacks is not zero. Sums that it belongs to are printed as “at least”, never silently low.',
-    bad: 'recipe Toast\n\nmake toast\n  20 g frob spread\n  hands 1 min: Spread.\n',
+    bad: 'recipe Toast\n\nmake toast\n  20 g frob spread\n  hands 1 min: Spread.\n\nfood frob spread\n  contains nothing\n',
     good: 'recipe Toast\n\nmake toast\n  20 g frob spread\n  hands 1 min: Spread.\n\nfood frob spread\n  per 100 g energy 1080 kJ, fat 10 g, saturates 1 g, carbohydrate 38 g, sugars 38 g, fibre 3 g, protein 2 g, salt 0.2 g\n  contains nothing\n',
   },
   A03: {

@@ -127,6 +127,15 @@ export const ledgerMessages = defineMessages({
     bad: 'recipe Loaf\n\nmake dough\n  500 g strong wheat flour\n  350 g water\n  hands 5 min: Mix.\n  check 72 % water on flour\n',
     good: 'recipe Loaf\n\nmake dough\n  500 g strong wheat flour\n  350 g water\n  hands 5 min: Mix.\n  check 70 % water on flour\n',
   },
+  M15: {
+    name: 'yield and servings count the same thing differently',
+    severity: 'warning',
+    text: 'it gives {gives} and serves {serves}, but both count {thing}',
+    help: 'make the two agree, or call the servings something else',
+    why: 'Nutrition per serving divides by one of the two, the scaled sheet by the other.',
+    bad: 'recipe Pots\ngives 6 pots of 100 g\nserves 8 pots\n\nmake pots\n  600 g quark\n  hands 1 min: Spoon.\n',
+    good: 'recipe Pots\ngives 6 pots of 100 g\nserves 6 pots\n\nmake pots\n  600 g quark\n  hands 1 min: Spoon.\n',
+  },
   F01: {
     name: 'flours not hundred',
     severity: 'error',
