@@ -1,5 +1,5 @@
 /** The label: nutrition, ingredients, allergens, promises, cautions and the small tag, as plain data. */
-export { label, because, type Label, type LabelOptions } from './label.js';
+export { label, because, checkLabel, type Label, type LabelOptions } from './label.js';
 export { MARKETS, marketNames, type LabelNutrient, type Market } from './nutrient-list.js';
 export type { AllergenAccount, AllergenMention, AllergenReason } from './allergens.js';
 export { allergenTables, classesOn, type AllergenClass, type AllergenTable } from './allergen-tables.js';

@@ -1,6 +1,15 @@
-import { allergensDeclared, linePlace, normaliseName, singular, type Formula, type Kitchen } from '@quern/compiler';
+import {
+  allergensDeclared,
+  linePlace,
+  normaliseName,
+  singular,
+  type Compiled,
+  type Food,
+  type Formula,
+  type Kitchen,
+} from '@quern/compiler';
 import { divide, multiply, rational, sign, subtract, type Rational } from '@quern/quantity';
-import { diagnose, type Diagnostic, type Outcome, type Place } from '@quern/text';
+import { diagnose, type Diagnostic, type Outcome } from '@quern/text';
 import { allergensOf, foodUses, type AllergenAccount, type FoodUse, type KitchenTraces } from './allergens.js';
 import { cautionFactsOf } from './cautions/facts-of.js';
 import { cautionsOf, GUIDANCE } from './cautions/registry.js';
@@ -10,7 +19,6 @@ import { life } from './cautions/words.js';
 import { compositionOf, type Composition } from './composition.js';
 import { declarationOf, grams, type Declaration, type PortionSize } from './declaration.js';
 import { explain, type Explanation } from './explain.js';
-import { energyMismatches } from './food-energy.js';
 import { statementOf, type Statement } from './ingredients.js';
 import type { Market } from './nutrient-list.js';
 import { nutritionOf, type Nutrition } from './nutrition.js';
@@ -96,7 +104,25 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
     explanations: explain(composition, nutrition, options.market),
     tag: tagOf(formula, statement, allergens, tagCautions(cautions)),
   };
-  return { value, diagnostics: diagnosticsOf(formula, uses, promises, longClaims(facts)) };
+  return { value, diagnostics: diagnosticsOf(uses, promises, longClaims(facts)) };
+}
+
+/**
+ * What the label says of every recipe and variant of a file, each thing once; what the compiler says already is left out.
+ * Messages about figures of a market are not among them, so no market is asked for.
+ */
+export function checkLabel(compiled: Compiled): Diagnostic[] {
+  const key = ({ code, place, args }: Diagnostic): string =>
+    `${code} ${place.file} ${place.start} ${JSON.stringify(args)}`;
+  const brief = ({ code, place }: Diagnostic): string => `${code} ${place.file} ${place.start}`;
+  const told = new Set(compiled.diagnostics.map(brief));
+  const found = new Map<string, Diagnostic>();
+  for (const formula of compiled.formulas) {
+    for (const one of label(formula, { market: 'none', kitchens: compiled.kitchens }).diagnostics) {
+      if (one.place.file === compiled.path && !told.has(brief(one))) found.set(key(one), one);
+    }
+  }
+  return [...found.values()];
 }
 
 function weightText(nutrition: Nutrition): Label['weight'] {
@@ -209,31 +235,19 @@ function roomOf(kitchens: readonly Kitchen[]): Rational | undefined {
 // ---------------------------------------------------------------- messages
 
 function diagnosticsOf(
-  formula: Formula,
   uses: readonly FoodUse[],
   promises: readonly Verdict[],
   claims: ReturnType<typeof longClaims>,
 ): Diagnostic[] {
   const found: Diagnostic[] = [];
-  const unknown = new Set<string>();
+  const silent = new Set<string>();
   for (const use of uses) {
-    if (unknown.has(use.name) || (use.food && Object.keys(use.food.nutrients).length > 0)) continue;
-    unknown.add(use.name);
+    // A food that nobody knows is told by the compiler; this is one that is known, without figures.
+    if (silent.has(use.name) || !use.food || hasFigures(use.food)) continue;
+    silent.add(use.name);
     found.push(diagnose('A02', use.place, { name: use.name }));
   }
-  for (const { food, parts, stated } of energyMismatches(formula)) {
-    found.push(
-      diagnose('A03', placeOfFood(uses, food.name) ?? linePlace(formula.ref), {
-        name: food.name,
-        parts,
-        label: stated,
-      }),
-    );
-  }
-  for (const verdict of promises) {
-    const one = promiseDiagnostic(verdict);
-    if (one) found.push(one);
-  }
+  found.push(...promises.flatMap((verdict) => promiseDiagnostic(verdict) ?? []));
   for (const { claim, row, published, where } of claims) {
     found.push(
       diagnose('A09', claim.place, {
@@ -247,8 +261,12 @@ function diagnosticsOf(
   return found;
 }
 
-const placeOfFood = (uses: readonly FoodUse[], name: string): Place | undefined =>
-  uses.find((use) => use.name === name)?.place;
+function hasFigures(food: Food): boolean {
+  const { energyKcal, fat, protein, carbohydrateByDifference, carbohydrateAvailable } = food.nutrients;
+  return [energyKcal, fat, protein, carbohydrateByDifference, carbohydrateAvailable].some(
+    (value) => value !== undefined,
+  );
+}
 
 function promiseDiagnostic({ promised, verdict, against }: Verdict): Diagnostic | undefined {
   const first = against[0];
