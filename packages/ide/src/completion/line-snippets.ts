@@ -1,0 +1,71 @@
+/*
+ * How each line is begun, with places to fill in: `${1:…}` is the first place, `${1|a,b|}` a choice. One table for
+ * completion and for the snippets of editors.
+ */
+
+export const lineSnippets: Readonly<Record<string, string>> = {
+  recipe: 'recipe ${1:Name}',
+  make: 'make ${1:name}',
+  variant: 'variant ${1:name}',
+  food: 'food ${1:name}\n  per 100 g energy ${2:0} kJ, fat ${3:0} g, saturates ${4:0} g, carbohydrate ${5:0} g, sugars ${6:0} g, protein ${7:0} g, salt ${8:0} g\n  contains ${9:allergens}',
+  culture: 'culture ${1:name}\n  parts 1 ${2:whole rye flour}, 1 ${3:water}',
+  kitchen:
+    'kitchen ${1:name}\n  has ${2:1} oven of ${3:2} shelves, ${4:4} rings, ${5:1} cook\n  awake ${6:07:00}-${7:22:30}',
+  menu: 'menu ${1:name}\ndate ${2:2041-02-16}',
+  course: 'course ${1:19:30} ${2:name}',
+  all: 'all ${1:name}',
+  half: 'half of ${1:name}',
+  rest: 'rest of ${1:name}',
+  about: 'about ${1:40} g ${2:name}',
+  enough: 'enough ${1:water} = about ${2:150} g, ${3:to cover}',
+  'a little': 'a little ${1:fine salt} = about ${2:4} g, ${3:to taste}',
+  optional: 'optional ${1:20} g ${2:name}',
+  or: 'or ${1:100} g ${2:name}',
+  lose: 'lose ${1:10} % as water',
+  bin: 'bin ${1:10} % of ${2:name} as ${3:peel}',
+  save: 'save ${1:100} g as ${2:name}, ${3:for what}',
+  hands: 'hands ${1:5} min: ${2:What is done.}',
+  wait: 'wait ${1:45-60} min at ${2:24} C: ${3:Leave until it is ready.}',
+  oven: 'oven ${1:30} min at ${2:200} C: ${3:Bake until it is done.}',
+  hob: 'hob ${1:15} min: ${2:Simmer until it is done.}',
+  every: 'every ${1:3} d, ${2:1} min: ${3:What is done.}',
+  check: 'check ${1:70} % ${2:water} on ${3:flour}',
+  gives: 'gives ${1:2} ${2:loaves} of ${3:800} g',
+  serves: 'serves ${1:4}',
+  vessel: 'vessel ${1:1} ${2:loaf tin} of ${3:23} x ${4:11} x ${5:8} cm',
+  basis: 'basis ${1:flour}',
+  count: 'count ${1:name} as ${2|flour,water,other|}',
+  'free of': 'free of ${1:allergen}',
+  use: 'use ${1:name} from ${2:file.quern}',
+  keeps: 'keeps ${1:3} d at ${2:4} C',
+  'best after': 'best after ${1:1} d',
+  per: 'per 100 g energy ${1:0} kJ, fat ${2:0} g, carbohydrate ${3:0} g, protein ${4:0} g, salt ${5:0} g',
+  parts: 'parts 1 ${1:whole rye flour}, 1 ${2:water}',
+  weighs: 'weighs ${1:1 cup} = ${2:100} g',
+  contains: 'contains ${1:allergens, or nothing}',
+  traces: 'traces ${1:allergens}',
+  swap: 'swap ${1:name} for ${2:name}',
+  drop: 'drop ${1:name}',
+  add: 'add ${1:20} g ${2:name} beside ${3:name}',
+  times: 'times ${1:1/2}',
+  has: 'has ${1:1} oven of ${2:2} shelves, ${3:4} rings, ${4:1} cook',
+  awake: 'awake ${1:07:00}-${2:22:30}',
+  room: 'room ${1:20} C',
+  date: 'date ${1:2041-02-16}',
+  baked: 'baked ${1:2041-02-16}, ${2:2 loaves}, lost ${3:11} %: ${4:what was seen}',
+  cup: 'cup ${1|us,metric,australian|}',
+  by: 'by ${1:who}',
+  source: 'source ${1:where}',
+  photo: 'photo ${1:file.jpg}',
+  keywords: 'keywords ${1:word, word}',
+  language: 'language ${1:en}',
+  note: 'note ${1:words}',
+  tip: 'tip ${1:words}',
+  warning: 'warning ${1:words}',
+  'serve with': 'serve with ${1:words}',
+};
+
+/** A snippet as the plain line that it makes when nothing is filled in. */
+export function plainSnippet(snippet: string): string {
+  return snippet.replace(/\$\{\d+\|([^,|}]*)[^}]*\}/g, '$1').replace(/\$\{\d+:([^}]*)\}/g, '$1');
+}

@@ -1,0 +1,43 @@
+import {
+  divide,
+  HUNDRED,
+  isSingle,
+  KITCHEN_SCALE,
+  multiply,
+  printDecimal,
+  printInterval,
+  printMinutes,
+  printMinutesRange,
+  showGrams,
+  type Interval,
+  type Rational,
+} from '@quern/quantity';
+
+/* How the editor shows figures: plain marks, as the file writes them. */
+
+/** `210 g`, `1.25 kg`, as a kitchen scale shows it. */
+export const gramsText = (grams: Rational): string => showGrams(grams, KITCHEN_SCALE).text;
+
+/** `12.5 %` of a share from 0 to 1. */
+export const shareText = (share: Rational, places = 1): string => `${printDecimal(multiply(share, HUNDRED), places)} %`;
+
+/** `12.5 %` of part over whole. */
+export const percentOf = (part: Rational, whole: Rational, places = 1): string =>
+  shareText(divide(part, whole), places);
+
+/** `340-360 g`. */
+export const gramsRangeText = (range: Interval): string =>
+  isSingle(range) ? gramsText(range.low) : `${gramsText(range.low)} to ${gramsText(range.high)}`;
+
+/** `14 h 20 min`, `14-20 h`. */
+export const minutesText = (range: Interval): string =>
+  isSingle(range) ? printMinutes(range.low) : printMinutesRange(range);
+
+/** `0.51-0.63`. */
+export const decimalsText = (range: Interval, places: number): string =>
+  printInterval(range, (value) => printDecimal(value, places));
+
+const MARKDOWN = /[\\`*_{}[\]<>#|~]/g;
+
+/** Words of a file inside Markdown: marks that Markdown would read are made plain. */
+export const escapeMarkdown = (text: string): string => text.replace(MARKDOWN, '\\$&');

@@ -1,0 +1,12 @@
+import { outline, type Document, type Outline } from '@quern/syntax';
+
+const outlines = new WeakMap<Document, Outline>();
+
+/** The blocks of a document, read once. */
+export function outlineOf(document: Document): Outline {
+  const known = outlines.get(document);
+  if (known !== undefined) return known;
+  const made = outline(document);
+  outlines.set(document, made);
+  return made;
+}

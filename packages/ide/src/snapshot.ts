@@ -1,0 +1,165 @@
+import { applyEdits, type TextEdit } from '@quern/text';
+import { Session, type Compiled, type Formula, type FoodBook, type Make } from '@quern/compiler';
+import type { BlockLine, Document, Line, Outline } from '@quern/syntax';
+import { itemsByLine, type ItemPlace } from './ledger-index.js';
+import { namesOf, type Occurrence } from './names.js';
+import { outlineOf } from './outline-of.js';
+
+/*
+ * What every editor answer starts from: one file as it stands now, with the session it belongs to. Positions are UTF-16
+ * offsets into the file; lines and columns are made by whoever talks to the editor.
+ */
+
+export class Snapshot {
+  #compiled: Compiled | undefined;
+  #names: readonly Occurrence[] | undefined;
+  #namesByLine: ReadonlyMap<number, readonly Occurrence[]> | undefined;
+
+  /** @param files every file of the workspace, for answers that reach beyond this one. */
+  constructor(
+    readonly session: Session,
+    readonly document: Document,
+    readonly files: readonly string[],
+  ) {}
+
+  get path(): string {
+    return this.document.path;
+  }
+
+  get text(): string {
+    return this.document.text;
+  }
+
+  get foods(): FoodBook {
+    return this.session.host.foods;
+  }
+
+  get outline(): Outline {
+    return outlineOf(this.document);
+  }
+
+  get compiled(): Compiled {
+    return (this.#compiled ??= this.#compile());
+  }
+
+  /** Every name written in the file outside sentences, in the order of the text. */
+  get names(): readonly Occurrence[] {
+    return (this.#names ??= namesOf(this));
+  }
+
+  /** The names of a line. */
+  namesOn(line: number): readonly Occurrence[] {
+    this.#namesByLine ??= groupByLine(this.names);
+    return this.#namesByLine.get(line) ?? [];
+  }
+
+  /** The file as it would be after edits, in a session of its own: nothing of this one changes. */
+  edited(edits: readonly TextEdit[]): Snapshot {
+    const host = { foods: this.foods, read: (path: string) => this.session.text(path) };
+    const session = new Session(host, this.session.options);
+    session.set(this.path, applyEdits(this.text, edits));
+    const edited = snapshotOf(session, this.path, this.files);
+    if (edited === undefined) throw new Error(`no text for ${this.path}`);
+    return edited;
+  }
+
+  #compile(): Compiled {
+    const compiled = this.session.compile(this.path);
+    if (compiled === undefined) throw new Error(`the session cannot read ${this.path}`);
+    return compiled;
+  }
+
+  /** The line that holds an offset; its end counts, because a cursor stands between characters. */
+  lineAt(offset: number): Line {
+    const { lines } = this.document;
+    let low = 0;
+    let high = lines.length - 1;
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if ((lines[middle]?.start ?? 0) <= offset) low = middle;
+      else high = middle - 1;
+    }
+    const line = lines[low];
+    if (line === undefined) throw new Error('a document without a line');
+    return line;
+  }
+
+  line(number: number): Line | undefined {
+    return this.document.lines[number];
+  }
+
+  /** The name written at an offset, outside sentences. */
+  nameAt(offset: number): Occurrence | undefined {
+    const { names } = this;
+    let low = 0;
+    let high = names.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((names[middle]?.span.end ?? 0) < offset) low = middle + 1;
+      else high = middle;
+    }
+    const found = names[low];
+    return found && found.span.start <= offset ? found : undefined;
+  }
+
+  /** The block line that a line stands under, itself included; `make` lines stand under their recipe or variant. */
+  blockAt(line: number): BlockLine | undefined {
+    for (let number = line; number >= 0; number--) {
+      const content = this.line(number)?.parsed.content;
+      if (content?.kind === 'block') return content;
+    }
+    return undefined;
+  }
+
+  /** The formulas of the recipe that a line stands in: the recipe itself, then its variants; empty in other blocks. */
+  formulasAt(line: number): readonly Formula[] {
+    const block = this.blockAt(line)?.block;
+    return block === 'recipe' || block === 'make' || block === 'variant' ? this.compiled.formulasAt(line) : [];
+  }
+
+  /** The formula that a line speaks of: the variant it stands in, else the recipe. */
+  formulaAt(line: number): Formula | undefined {
+    const formulas = this.formulasAt(line);
+    for (let number = line; number >= 0; number--) {
+      const content = this.line(number)?.parsed.content;
+      if (content?.kind !== 'block' || content.block === 'make') continue;
+      const variant = formulas.find(({ variantRef }) => variantRef?.line.number === number);
+      return variant ?? formulas[0];
+    }
+    return undefined;
+  }
+
+  /** The item of the ledger that a line is. Alternatives, more words and care belong to the line above them. */
+  itemAt(line: number): ItemPlace | undefined {
+    const here = this.formulaAt(line);
+    return here && itemsByLine(here).get(line);
+  }
+
+  /** The make whose block holds a line. */
+  makeAt(line: number): { readonly formula: Formula; readonly make: Make } | undefined {
+    const formula = this.formulaAt(line);
+    if (formula === undefined) return undefined;
+    let found: Make | undefined;
+    for (const make of formula.makes) {
+      const { number } = make.ref.line;
+      if (number <= line && (found === undefined || number >= found.ref.line.number)) found = make;
+    }
+    return found && { formula, make: found };
+  }
+}
+
+function groupByLine(names: readonly Occurrence[]): ReadonlyMap<number, readonly Occurrence[]> {
+  const groups = new Map<number, Occurrence[]>();
+  for (const name of names) {
+    const group = groups.get(name.line);
+    if (group === undefined) groups.set(name.line, [name]);
+    else group.push(name);
+  }
+  return groups;
+}
+
+/** A file of a session as it stands now; undefined when it cannot be read. */
+export function snapshotOf(session: Session, path: string, files: readonly string[] = [path]): Snapshot | undefined {
+  const document = session.document(path);
+  return document && new Snapshot(session, document, files);
+}
