@@ -151,9 +151,13 @@ function sayTypographic(messages: Diagnostic[]): void {
 }
 
 function plain(mark: string): string {
+  // `°C`, `° C`, `℃`: the letter alone.
+  const degree = /[CF]$/i.exec(mark);
+  if (degree !== null) return degree[0].toUpperCase();
   const vulgar = mark.normalize('NFKD');
   if (vulgar !== mark) return vulgar.replace('\u2044', '/');
-  return mark === '\u2044' || mark === '\u2215' ? '/' : mark === '\u00d7' ? 'x' : '-';
+  if (mark === '\u2044' || mark === '\u2215') return '/';
+  return mark === '\u00d7' ? 'x' : '-';
 }
 
 function readEntry(

@@ -93,8 +93,10 @@ export abstract class AmountParser extends EmbeddedActionsParser {
     return tokenMatcher(this.LA(ahead), type);
   }
 
-  private mark(token: IToken): void {
+  /** Remembers the first mark that is not plain ASCII; gives the token back. */
+  protected mark(token: IToken): IToken {
     if (this.typographic === undefined && t.typographicMarks.test(token.image)) this.typographic = token;
+    return token;
   }
 
   // ---- numbers -----------------------------------------------------------------------------------------------------

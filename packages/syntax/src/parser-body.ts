@@ -115,7 +115,7 @@ export abstract class BodyParser extends AmountParser {
     this.OPTION2({
       GATE: () => this.numberFollows(2),
       DEF: () => {
-        this.OR([{ ALT: () => this.CONSUME(t.Dash) }, { ALT: () => this.CONSUME(t.To) }]);
+        this.OR([{ ALT: () => this.mark(this.CONSUME(t.Dash)) }, { ALT: () => this.CONSUME(t.To) }]);
         high = this.SUBRULE(this.timeParts);
       },
     });
@@ -175,7 +175,7 @@ export abstract class BodyParser extends AmountParser {
   readonly temperature = this.RULE('temperature', (): Temperature => {
     let minus: IToken | undefined;
     this.OPTION(() => {
-      minus = this.CONSUME(t.Dash);
+      minus = this.mark(this.CONSUME(t.Dash));
     });
     this.ACTION(() => {
       if (!this.numberFollows()) throw new Fault('L15', this.here(), { found: this.rest() || 'nothing' });
@@ -186,9 +186,9 @@ export abstract class BodyParser extends AmountParser {
     this.OPTION2({
       GATE: () => this.numberFollows(2) || (this.is(t.Dash, 2) && this.numberFollows(3)),
       DEF: () => {
-        this.OR([{ ALT: () => this.CONSUME2(t.Dash) }, { ALT: () => this.CONSUME(t.To) }]);
+        this.OR([{ ALT: () => this.mark(this.CONSUME2(t.Dash)) }, { ALT: () => this.CONSUME(t.To) }]);
         this.OPTION3(() => {
-          minusHigh = this.CONSUME3(t.Dash);
+          minusHigh = this.mark(this.CONSUME3(t.Dash));
         });
         high = this.SUBRULE2(this.number);
       },
@@ -196,7 +196,7 @@ export abstract class BodyParser extends AmountParser {
     this.ACTION(() => {
       if (!this.is(t.Degrees)) throw new Fault('L15', low.span, { found: this.words(low.span) });
     });
-    const scale = this.CONSUME(t.Degrees);
+    const scale = this.mark(this.CONSUME(t.Degrees));
     return this.ACTION(() => {
       const start = minus === undefined ? low.span : this.span(minus);
       const span = cover(start, this.span(scale));
@@ -451,7 +451,8 @@ export abstract class BodyParser extends AmountParser {
     this.OPTION({
       GATE: () => !this.is(t.As),
       DEF: () => {
-        ofWritten = this.is(t.Of);
+        // A measure takes the `of` after it.
+        ofWritten = this.is(t.Of) || this.is(t.Of, 0);
         of = this.SUBRULE(this.outOf);
       },
     });
@@ -469,7 +470,8 @@ export abstract class BodyParser extends AmountParser {
       // `15 % white cabbages` is the same share as `15 % of white cabbages`.
       if (amount.kind === 'percent' && of !== undefined) amount = shareOf(amount);
       // `save 60 g liquor` is left to the ledger, which knows whether there is liquor in the pot (M07).
-      if (verb.image.toLowerCase() === 'save' && as === undefined && (of === undefined || ofWritten))
+      const told = of !== undefined && !ofWritten && amount.kind !== 'share';
+      if (verb.image.toLowerCase() === 'save' && as === undefined && !told)
         throw new Fault('L14', this.between(verb, this.LA(0)), { found: of?.text ?? '' });
       return {
         kind: 'out',

@@ -190,7 +190,7 @@ export class LineParser extends BodyParser {
     const lengths: { value: Figure; unit?: UnitId }[] = [];
     lengths.push(this.SUBRULE(this.length));
     this.AT_LEAST_ONE(() => {
-      this.CONSUME(t.By);
+      this.mark(this.CONSUME(t.By));
       lengths.push(this.SUBRULE2(this.length));
     });
     return this.ACTION(() => {
@@ -422,7 +422,7 @@ export class LineParser extends BodyParser {
   readonly awakeFact = this.RULE('awakeFact', (): Bare<AwakeFact> => {
     this.CONSUME(t.Opening);
     const from = this.SUBRULE(this.clockTime);
-    this.OR([{ ALT: () => this.CONSUME(t.Dash) }, { ALT: () => this.CONSUME(t.To) }]);
+    this.OR([{ ALT: () => this.mark(this.CONSUME(t.Dash)) }, { ALT: () => this.CONSUME(t.To) }]);
     const to = this.SUBRULE2(this.clockTime);
     return this.ACTION(() => ({ kind: 'awake', from, to }));
   });

@@ -182,7 +182,9 @@ function printIn(line: InLine): string {
 function printOut(line: OutLine): string {
   const { amount } = line;
   // A share brings its own `of`; `2 of lemons` would be no share, so a count has none.
-  const of = amount.kind === 'measure' || amount.kind === 'open' ? 'of' : undefined;
+  // Nor has `save 60 g liquor`, which names a thing or says where it comes from: the ledger asks.
+  const unclear = line.verb === 'save' && line.as === undefined;
+  const of = !unclear && (amount.kind === 'measure' || amount.kind === 'open') ? 'of' : undefined;
   const from = line.of === undefined ? undefined : spaced(of, line.of.text);
   const head = spaced(
     line.verb,
