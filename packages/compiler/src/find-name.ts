@@ -1,5 +1,6 @@
+import { singular } from '@quern/text';
 import type { Bracket, Prose } from '@quern/syntax';
-import { normaliseName, singular } from './names.js';
+import { normaliseName } from './names.js';
 
 /*
  * Finding a food or product by name in a sentence. In prose nothing is marked; a find serves hover, bold type, rename

@@ -2,7 +2,8 @@
 export * from './food-book.js';
 export * from './model.js';
 export { Session, compile, type SessionOptions } from './session.js';
-export { normaliseName, singular, withoutAccents } from './names.js';
+export { normaliseName } from './names.js';
+export { singular } from '@quern/text';
 export { allergensDeclared, allergensPromised, allergenWords, GLUTEN_CEREALS, TREE_NUTS } from './allergen-names.js';
 export { alcoholRetained } from './alcohol.js';
 export { alcoholIn, isDissolved, isLiquid, massOf, totalMass, waterIn } from './ledger-parts.js';

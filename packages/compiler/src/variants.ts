@@ -1,4 +1,4 @@
-import { diagnose, nearest, type Diagnostic } from '@quern/text';
+import { diagnose, nearest, type Diagnostic, singular } from '@quern/text';
 import type {
   AddFact,
   BodyItem,
@@ -17,7 +17,7 @@ import type {
 } from '@quern/syntax';
 import { multiply, units, type Rational } from '@quern/quantity';
 import type { LineRef, VariantEdit } from './model.js';
-import { normaliseName, quoted, singular } from './names.js';
+import { normaliseName, quoted } from './names.js';
 import { linePlace, placeOf } from './places.js';
 import { scaleRecipe } from './scale-recipe.js';
 import { findName, replaceName } from './find-name.js';

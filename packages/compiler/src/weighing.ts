@@ -200,17 +200,15 @@ function bought(entry: PieceWeight, food: Food | undefined): Spread {
 function unionOf(spreads: readonly Spread[]): Spread | undefined {
   const first = spreads[0];
   if (!first) return undefined;
-  return spreads
-    .slice(1)
-    .reduce<Spread>(
-      (all, one) => ({
-        low: least(all.low, one.low),
-        usual: all.usual,
-        high: greatest(all.high, one.high),
-        sources: [...all.sources, ...one.sources],
-      }),
-      first,
-    );
+  return spreads.slice(1).reduce<Spread>(
+    (all, one) => ({
+      low: least(all.low, one.low),
+      usual: all.usual,
+      high: greatest(all.high, one.high),
+      sources: [...all.sources, ...one.sources],
+    }),
+    first,
+  );
 }
 
 function mentions(words: string, form: string): boolean {

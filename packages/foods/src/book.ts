@@ -1,7 +1,7 @@
 import type { Food, FoodAnswer, FoodBook, FoodId } from '@quern/compiler';
-import { nearest, slips } from '@quern/text';
+import { nearest, slips, withoutAccents } from '@quern/text';
 import { indexAccents, indexNames, type Entry } from './index-of-names.js';
-import { foldPlural, tidyName, withoutAccents } from './names.js';
+import { foldPlural, tidyName } from './names.js';
 import { peel, type Peeled } from './qualifiers.js';
 import { sourceText } from './sources.js';
 import { readFood, readTable, type Table } from './table.js';

@@ -1,5 +1,6 @@
 import type { Table } from './table.js';
-import { nameKey, withoutAccents } from './names.js';
+import { withoutAccents } from '@quern/text';
+import { nameKey } from './names.js';
 
 /** What a name of the index stands for: one row by name or synonym, or several. */
 export type Entry =

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { kebab, nameKey, singular, tidyName, withoutAccents } from './names.js';
+import { singular, withoutAccents } from '@quern/text';
+import { kebab, nameKey, tidyName } from './names.js';
 
 describe('singular', () => {
   test.each([

@@ -4,41 +4,7 @@
  * `of`) folded by English rules. Accents count.
  */
 
-/** Plurals that the rules below would spoil, and words that only look like plurals. */
-const PLURALS = new Map<string, string>(
-  Object.entries({
-    anchovies: 'anchovy',
-    brownies: 'brownie',
-    calves: 'calf',
-    chilies: 'chili',
-    chillies: 'chilli',
-    chiles: 'chile',
-    cookies: 'cookie',
-    halves: 'half',
-    knives: 'knife',
-    leaves: 'leaf',
-    loaves: 'loaf',
-    molasses: 'molasses',
-    pies: 'pie',
-    pâtés: 'pâté',
-    smoothies: 'smoothie',
-    swiss: 'swiss',
-    ties: 'tie',
-    trays: 'tray',
-    veggies: 'veggie',
-  }),
-);
-
-/** The singular of an English word in lower case; a word that is no plural comes back as it is. */
-export function singular(word: string): string {
-  const listed = PLURALS.get(word);
-  if (listed !== undefined) return listed;
-  if (word.length < 4 || !word.endsWith('s')) return word;
-  if (/(?:ss|us|is)$/.test(word)) return word;
-  if (word.endsWith('ies')) return word.length > 4 ? word.slice(0, -3) + 'y' : word;
-  if (/(?:oes|ches|shes|xes|sses|zzes)$/.test(word)) return word.slice(0, -2);
-  return word.slice(0, -1);
-}
+import { singular, withoutAccents } from '@quern/text';
 
 // Nearly every name is written in these characters, which need no Unicode work.
 const PLAIN = /^[a-z ]*$/;
@@ -71,13 +37,6 @@ export function foldPlural(tidy: string): string {
 
 /** The key under which a name stands in the index. */
 export const nameKey = (name: string): string => foldPlural(tidyName(name));
-
-/** The same text without its accents, to find names that differ by accents alone. */
-export const withoutAccents = (text: string): string =>
-  text
-    .normalize('NFD')
-    .replace(/\p{M}+/gu, '')
-    .normalize('NFC');
 
 /** `Whole rye flour` → `whole-rye-flour`: the identifier of a food of the table. */
 export function kebab(name: string): string {

@@ -12,7 +12,9 @@ export interface TextEdit {
  */
 export function applyEdits(text: string, edits: readonly TextEdit[]): string {
   const sorted = edits.map((edit, index) => ({ edit, index }));
-  sorted.sort((a, b) => a.edit.span.start - b.edit.span.start || a.edit.span.end - b.edit.span.end || a.index - b.index);
+  sorted.sort(
+    (a, b) => a.edit.span.start - b.edit.span.start || a.edit.span.end - b.edit.span.end || a.index - b.index,
+  );
   let result = '';
   let position = 0;
   for (const { edit } of sorted) {

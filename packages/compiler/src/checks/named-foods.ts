@@ -1,8 +1,8 @@
-import { diagnose, type Diagnostic } from '@quern/text';
+import { diagnose, type Diagnostic, singular } from '@quern/text';
 import type { FoodBook } from '../food-book.js';
 import type { FoodScope } from '../foods-in-file.js';
 import type { Formula, Item, Make, StepItem } from '../model.js';
-import { normaliseName, quoted, singular } from '../names.js';
+import { normaliseName, quoted } from '../names.js';
 import { placeOf } from '../places.js';
 
 type Report = (diagnostic: Diagnostic) => void;

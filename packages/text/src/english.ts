@@ -1,0 +1,53 @@
+/** Plurals that the rules below would spoil, and words that only look like plurals. */
+const LISTED: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    anchovies: 'anchovy',
+    brownies: 'brownie',
+    calves: 'calf',
+    chilies: 'chili',
+    chillies: 'chilli',
+    chiles: 'chile',
+    cookies: 'cookie',
+    halves: 'half',
+    knives: 'knife',
+    leaves: 'leaf',
+    loaves: 'loaf',
+    molasses: 'molasses',
+    pies: 'pie',
+    pâtés: 'pâté',
+    shelves: 'shelf',
+    smoothies: 'smoothie',
+    swiss: 'swiss',
+    ties: 'tie',
+    trays: 'tray',
+    veggies: 'veggie',
+    geese: 'goose',
+    feet: 'foot',
+    teeth: 'tooth',
+    lemongrass: 'lemongrass',
+    gras: 'gras',
+    brussels: 'brussels',
+    cassis: 'cassis',
+    calvados: 'calvados',
+    schnapps: 'schnapps',
+  }),
+);
+
+/** The singular of an English word in lower case; a word that is no plural comes back as it is. */
+export function singular(word: string): string {
+  const listed = LISTED.get(word);
+  if (listed !== undefined) return listed;
+  if (word.length < 4 || !word.endsWith('s')) return word;
+  if (/(?:ss|us|is)$/.test(word)) return word;
+  if (word.endsWith('ies')) return word.length > 4 ? word.slice(0, -3) + 'y' : word;
+  if (/(?:oes|ches|shes|xes|sses|zzes)$/.test(word)) return word.slice(0, -2);
+  return word.slice(0, -1);
+}
+
+/** The same text without its accents, to find names that differ by accents alone. */
+export function withoutAccents(text: string): string {
+  return text
+    .normalize('NFD')
+    .replace(/\p{M}+/gu, '')
+    .normalize('NFC');
+}
