@@ -14,7 +14,7 @@ import { checkUsing } from './checks/kitchen-things.js';
 import { basisOf, countsOf, recipeFacts, yieldGrams } from './facts.js';
 import { describeFlour, solveFlour } from './flour.js';
 import type { FoodScope } from './foods-in-file.js';
-import type { LedgerInput, LedgerRun } from './ledger.js';
+import type { LedgerInput, LedgerRun } from './ledger/state.js';
 import { countsAsFlour } from './substances.js';
 import type { Culture, Formula, LineRef, Make, Product, RecipeFacts, VariantEdit } from './model.js';
 import { normaliseName } from './names.js';
@@ -153,6 +153,7 @@ function assemble(
     ...(context.variant ? { variant: context.variant.name, variantRef: context.variant.ref } : {}),
     edits: context.variant?.edits ?? [],
     ref: { file: context.file, line: recipe.heading.line },
+    block: recipe,
     facts,
     makes,
     products: products(bound, run),

@@ -24,4 +24,5 @@ export { findAll, findName, replaceName, type Found } from './find-name.js';
 export { yieldGrams } from './facts.js';
 export { factorOf, portionsOf } from './portions.js';
 export { resolvePath } from './paths.js';
+export { scaleAmount } from './scale-recipe.js';
 export { vesselVolume } from './checks/vessel.js';

@@ -11,6 +11,7 @@ import type {
   Line,
   Measure,
   MoreLine,
+  RecipeBlock,
   OutLine,
   ServesFact,
   StepLine,
@@ -296,6 +297,8 @@ export interface Formula {
   readonly variantRef?: LineRef;
   readonly edits: readonly VariantEdit[];
   readonly ref: LineRef;
+  /** The lines as compiled: of a variant, with its edits made. */
+  readonly block: RecipeBlock;
   readonly facts: RecipeFacts;
   readonly makes: readonly Make[];
   /** Products by normalised name. */
