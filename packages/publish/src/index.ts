@@ -20,3 +20,4 @@ export { csvTable, type CsvCell } from './csv/csv-table.js';
 export { jsonText } from './json/pretty.js';
 export { NO_PAINT, type Paint } from './terminal/paint.js';
 export * from './report/index.js';
+export * from './clock/index.js';

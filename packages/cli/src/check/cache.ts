@@ -1,0 +1,84 @@
+import { hash } from 'node:crypto';
+import { mkdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Found } from '@quern/publish';
+import { writeAtomically } from '../files/write-atomically.js';
+
+/*
+ * What a check found, kept by content: the key of an entry is a hash of the tool, the file's path and its text; the
+ * entry names every file it was compiled with and the hash of its text. So an entry is right or is not found; nothing
+ * has to be thrown away by hand, and a cache may be carried from one machine to another.
+ */
+
+/** A kept result: nothing but `0` for a file with nothing to say and nothing used. */
+type Entry =
+  0 | { readonly uses: readonly (readonly [path: string, hash: string])[]; readonly found: readonly Found[] };
+
+interface CacheFile {
+  readonly format: 'quern-check-cache';
+  readonly version: 1;
+  readonly entries: Readonly<Record<string, Entry>>;
+}
+
+/** Entries of files that are no longer there are let go when there are more than this. */
+const MOST_ENTRIES = 200_000;
+
+export const hashOf = (text: string | Uint8Array): string => hash('sha256', text, 'base64url').slice(0, 27);
+
+export class CheckCache {
+  readonly #path: string;
+  readonly #old: Readonly<Record<string, Entry>>;
+  readonly #new: Record<string, Entry> = {};
+  #changed = false;
+
+  /** @param tool a hash of the tool itself: another build may say other things. */
+  constructor(
+    readonly folder: string,
+    readonly tool: string,
+  ) {
+    this.#path = join(folder, `check-${tool}.json`);
+    this.#old = readEntries(this.#path);
+  }
+
+  key(path: string, text: string | Uint8Array): string {
+    return hashOf(`${path}\0${hashOf(text)}`);
+  }
+
+  /** What was found before for this text and the same texts of the files it uses. */
+  find(key: string, hashOfFile: (path: string) => string): readonly Found[] | undefined {
+    const entry = this.#old[key];
+    if (entry === undefined) return undefined;
+    if (entry !== 0 && entry.uses.some(([path, known]) => hashOfFile(path) !== known)) return undefined;
+    this.#new[key] = entry;
+    return entry === 0 ? [] : entry.found;
+  }
+
+  keep(key: string, found: readonly Found[], uses: readonly (readonly [string, string])[]): void {
+    this.#new[key] = found.length === 0 && uses.length === 0 ? 0 : { uses, found };
+    this.#changed = true;
+  }
+
+  /** Writes what is new, beside what another run has written in the meantime. */
+  save(): void {
+    if (!this.#changed) return;
+    mkdirSync(this.folder, { recursive: true });
+    const before = readEntries(this.#path);
+    const fits = Object.keys(before).length + Object.keys(this.#new).length <= MOST_ENTRIES;
+    const file: CacheFile = {
+      format: 'quern-check-cache',
+      version: 1,
+      entries: { ...(fits ? before : {}), ...this.#new },
+    };
+    writeAtomically(this.#path, JSON.stringify(file));
+  }
+}
+
+/** Nothing when there is no cache yet, or what is there is not one of ours: then everything is checked anew. */
+function readEntries(path: string): Readonly<Record<string, Entry>> {
+  try {
+    const file = JSON.parse(readFileSync(path, 'utf8')) as Partial<CacheFile>;
+    return file.format === 'quern-check-cache' && file.version === 1 && file.entries ? file.entries : {};
+  } catch {
+    return {};
+  }
+}

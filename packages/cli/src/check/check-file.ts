@@ -1,0 +1,71 @@
+import { relative, resolve } from 'node:path';
+import { tellDiagnostics, type Found } from '@quern/publish';
+import { UsageError } from '../command.js';
+import { readText } from '../files/read-text.js';
+import { withSlashes } from '../files/workspace.js';
+import { sessionOf } from '../recipe/load.js';
+
+/** A file to check. */
+export interface Target {
+  /** Absolute path. */
+  readonly file: string;
+  /** As reports name it: relative to the folder the command runs in. */
+  readonly shown: string;
+  /** Workspace root. */
+  readonly root: string;
+}
+
+/** What a check of one file gave. */
+export interface FileReport {
+  readonly shown: string;
+  readonly found: readonly Found[];
+  /** Paths from the root of all files it was compiled with, itself left out. */
+  readonly uses: readonly string[];
+  /** The file cannot be read: why. */
+  readonly problem?: string;
+  /** Files that it asked for and that were refused. */
+  readonly refused: readonly string[];
+}
+
+/** Checks one file with all it uses. `text` saves reading it again. */
+export function checkFile({ file, shown, root }: Target, folder: string, text?: string): FileReport {
+  const nothing = { shown, found: [], uses: [], refused: [] };
+  try {
+    const { session, workspace } = sessionOf(root);
+    const name = workspace.pathOf(file);
+    session.set(name, text ?? readText(file, shown));
+    const compiled = session.compile(name);
+    if (!compiled) return nothing;
+    const told = tellDiagnostics(compiled.diagnostics, (path) => session.text(path));
+    const inFolder = (path: string): string => withSlashes(relative(folder, resolve(root, path)));
+    const found = told.map((one) => ({
+      ...one,
+      file: inFolder(one.file),
+      related: one.related.map((other) => ({ ...other, file: inFolder(other.file) })),
+    }));
+    const uses = usesOf(name, compiled.uses, (path) => session.compile(path)?.uses ?? []);
+    const refused = [...workspace.refused].map(([path, why]) => `${path}: ${why}`);
+    workspace.refused.clear();
+    // What others use stays; a file that was only checked is let go, so that memory does not grow with the archive.
+    session.forget(name);
+    return { shown, found, uses, refused };
+  } catch (error) {
+    if (error instanceof UsageError) return { ...nothing, problem: error.message };
+    throw error;
+  }
+}
+
+function usesOf(
+  name: string,
+  direct: readonly string[],
+  usesOfFile: (path: string) => readonly string[],
+): readonly string[] {
+  const all = new Set<string>();
+  const waiting = [...direct];
+  for (let path = waiting.pop(); path !== undefined; path = waiting.pop()) {
+    if (path === name || all.has(path)) continue;
+    all.add(path);
+    waiting.push(...usesOfFile(path));
+  }
+  return [...all].sort();
+}
