@@ -58,7 +58,7 @@ export function sentenceInBlock(block: string, rest: string): boolean {
   if (endsSentence(name)) return true;
   const most = block === 'recipe' || block === 'menu' ? MOST_TITLE_WORDS : MOST_BLOCK_WORDS;
   if (wordCount(name) > most) return true;
-  if ((block === 'make' || block === 'food' || block === 'culture') && /^(?:an?|the|sure)\b/i.test(name)) return true;
+  if ((block === 'make' || block === 'food' || block === 'culture') && /^(?:an?|the|sure) /i.test(name)) return true;
   // A title may say anything ("When it rains"); what other lines refer to is a name.
   return block !== 'recipe' && block !== 'menu' && name.split(' ').some((word) => SENTENCE_WORDS.has(word));
 }
