@@ -5,4 +5,11 @@ export { englishWords, type CardWords } from './words.js';
 export { cardScript, cardScriptHash } from '../generated/card-script.js';
 export { cardMarkdown, type CardMarkdownOptions } from './card-markdown.js';
 export { cardText, type CardTextOptions } from './card-text.js';
-export { recipeCard, type RecipeCardOptions } from './recipe-card.js';
+export {
+  cardScale,
+  chooseFormulas,
+  recipeCard,
+  type Asked,
+  type RecipeCardOptions,
+  type RecipeChoice,
+} from './recipe-card.js';

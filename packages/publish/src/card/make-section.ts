@@ -76,8 +76,8 @@ function ingredientRows(item: CardIngredient, setting: Setting): ElementNode[] {
 
 function ingredientRow(item: CardIngredient, setting: Setting, alternative: boolean): ElementNode {
   const { amount } = item;
-  // Where both measures are the same the second is left to screen readers and to a page that shows one column.
-  const again = amount.metric === amount.us && setting.measures === 'both';
+  // Words and counts are the same in both measures: the second is left to screen readers and to a page of one column.
+  const again = amount.metric === amount.us && setting.measures === 'both' && amount.scale?.kind !== 'weight';
   const cell = (className: string, text: string, repeated: boolean): ElementNode => {
     const content = element('bdi', { className: ['quern-figure'] }, typesetFigure(text));
     const { words } = amount;

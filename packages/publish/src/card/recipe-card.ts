@@ -1,10 +1,12 @@
 import type { Compiled, Formula } from '@quern/compiler';
 import type { Rational } from '@quern/quantity';
-import { LineTable, sentence, wayOut, type Diagnostic } from '@quern/text';
+import { LineTable, sentence, wayOut, type Diagnostic, type Outcome } from '@quern/text';
 import {
   card,
+  findScale,
   label,
   marketNames,
+  readScale,
   type AllergenMention,
   type AllergenReason,
   type CardAllergens,
@@ -33,12 +35,12 @@ export interface RecipeCardOptions {
 
 /**
  * The card of a recipe of a compiled file, with its label: the views are asked one by one, and what each says is laid
- * side by side. Nothing is reckoned here.
+ * side by side. Nothing is reckoned here. The diagnostics are those that the label adds to the file's own.
  */
-export function recipeCard(compiled: Compiled, formula: Formula, options: RecipeCardOptions = {}): CardData {
+export function recipeCard(compiled: Compiled, formula: Formula, options: RecipeCardOptions = {}): Outcome<CardData> {
   const { value, diagnostics } = label(formula, { market: options.market ?? 'none', kitchens: compiled.kitchens });
   const nutrition = nutritionOf(value.declaration, value.notes);
-  return card(formula, {
+  const data = card(formula, {
     ...(options.factor ? { factor: options.factor } : {}),
     ...(options.times ? { times: options.times } : {}),
     ...(options.revision === undefined ? {} : { revision: options.revision }),
@@ -50,6 +52,7 @@ export function recipeCard(compiled: Compiled, formula: Formula, options: Recipe
     variants: formula.variant === undefined ? variantsOf(compiled, formula) : [],
     problems: problemsOf(compiled, formula, diagnostics),
   });
+  return { value: data, diagnostics };
 }
 
 const variantsOf = (compiled: Compiled, formula: Formula): readonly Formula[] =>
@@ -126,4 +129,63 @@ function problemsOf(compiled: Compiled, formula: Formula, more: readonly Diagnos
     return { code, severity, text: sentence(diagnostic), help: wayOut(diagnostic), line: line + 1 };
   });
   return problems.filter(({ line }) => (recipeAt(line - 1) ?? own) === own);
+}
+
+// ---------------------------------------------------------------- what was asked for
+
+/** What was asked, or why it cannot be had and what to write instead. */
+export type Asked<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: string; readonly help: string };
+
+export interface RecipeChoice {
+  /** Title of the recipe, in any case; without it every recipe of the file. */
+  readonly recipe?: string | undefined;
+  /** Name of a variant; without it the recipe as it is written. */
+  readonly variant?: string | undefined;
+}
+
+const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
+const listed = (names: readonly string[]): string => names.map((name) => `“${name}”`).join(', ');
+
+/** The formulas of a file that are meant. */
+export function chooseFormulas(compiled: Compiled, { recipe, variant }: RecipeChoice): Asked<readonly Formula[]> {
+  const bases = compiled.formulas.filter((formula) => formula.variant === undefined);
+  if (bases.length === 0) {
+    return {
+      ok: false,
+      problem: 'there is no recipe here',
+      help: 'begin one with a line such as “recipe Pennymoss Black Tin Loaf”',
+    };
+  }
+  const meant = recipe === undefined ? bases : bases.filter(({ title }) => same(title, recipe));
+  if (meant.length === 0) {
+    return {
+      ok: false,
+      problem: `there is no recipe “${recipe}” here`,
+      help: `write one of ${listed(bases.map(({ title }) => title))}`,
+    };
+  }
+  if (variant === undefined) return { ok: true, value: meant };
+  const titles = new Set(meant.map(({ title }) => title));
+  const variants = compiled.formulas.filter((formula) => formula.variant !== undefined && titles.has(formula.title));
+  const found = variants.filter((formula) => same(formula.variant ?? '', variant));
+  if (found.length > 0) return { ok: true, value: found };
+  const names = variants.map((formula) => formula.variant ?? '');
+  const help = names.length === 0 ? 'leave it out: the recipe has no variants' : `write one of ${listed(names)}`;
+  return { ok: false, problem: `there is no variant “${variant}” here`, help };
+}
+
+/** The factor that `3`, `1/2`, `6 loaves`, `12 servings` or `5 kg` means for a recipe. */
+export function cardScale(text: string, formula: Formula): Asked<Rational> {
+  for (const kind of ['times', 'weight', 'makes'] as const) {
+    const request = readScale(kind, text);
+    if (!request.ok) continue;
+    const scale = findScale(request.value, formula);
+    return scale.ok ? { ok: true, value: scale.value.factor } : scale;
+  }
+  return {
+    ok: false,
+    problem: `“${text}” is not a size`,
+    help: 'write a number such as 2 or 1/2, or what it should make, such as “6 loaves” or “5 kg”',
+  };
 }

@@ -1,4 +1,4 @@
-export { labelJson, LABEL_JSON_VERSION } from './label-json.js';
+export { labelJson, type LabelJson } from './label-json.js';
 export { labelPage, labelTree, type LabelPageOptions } from './label-page.js';
 export { labelText, type LabelTextOptions } from './label-text.js';
 export { isDate } from './dates.js';

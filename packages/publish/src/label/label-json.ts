@@ -1,14 +1,18 @@
 import type { Label, Printed, Statement, StatementItem } from '@quern/views';
 import { figureWords, ingredientRuns } from './words.js';
 
-/** Version of the form below; a field is never given another meaning under the same version. */
-export const LABEL_JSON_VERSION = 1;
+/** A field is never given another meaning under the same version. */
+export interface LabelJson {
+  readonly format: 'quern-label';
+  readonly version: 1;
+  readonly [field: string]: unknown;
+}
 
 /** The label for other programs: docs/label.md describes the form. */
-export function labelJson(label: Label): Record<string, unknown> {
+export function labelJson(label: Label): LabelJson {
   return {
-    quern: 'label',
-    version: LABEL_JSON_VERSION,
+    format: 'quern-label',
+    version: 1,
     title: label.title,
     variant: label.variant ?? null,
     market: label.market,

@@ -71,36 +71,37 @@ export function allergenWords({ allergens }: Pick<Label, 'allergens'>): string[]
   return lines;
 }
 
-const WHY: Readonly<Record<AllergenMention['because'][number]['why'], string>> = {
-  ingredient: 'goes in',
-  optional: 'may be put in',
-  alternative: 'may stand in for another',
-  traces: 'may hold traces',
-  kitchen: 'is the kitchen’s own declaration',
-};
+/** Where something comes from: 'butter', 'walnuts (may be put in)'. */
+function reasonWords({ food, why }: Verdict['against'][number]): string {
+  switch (why) {
+    case 'ingredient':
+      return food;
+    case 'optional':
+      return `${food} (may be put in)`;
+    case 'alternative':
+      return `${food} (may stand in for another)`;
+    case 'traces':
+      return `traces in ${food}`;
+    case 'kitchen':
+      return `traces declared by ${food}`;
+    case 'unknown':
+      return `nothing is known of ${food}`;
+  }
+}
 
 /** Why each allergen is named. */
 export function allergenReasons({ allergens }: Pick<Label, 'allergens'>): string[] {
   return [...allergens.contains, ...allergens.mayContain].map(
-    ({ name, because }) => `${name}: ${because.map(({ food, why }) => `${food} ${WHY[why]}`).join('; ')}`,
+    ({ name, because }) => `${name}: from ${because.map(reasonWords).join(', ')}`,
   );
 }
 
-const AGAINST: Readonly<Record<Verdict['against'][number]['why'], string>> = {
-  ingredient: 'goes in',
-  optional: 'may go in',
-  alternative: 'may stand in for another',
-  traces: 'may hold traces',
-  kitchen: 'declares traces',
-  unknown: 'is not known',
-};
-
 /** What became of a promise. */
 export function verdictWords({ promised, verdict, against }: Verdict): string {
-  const reasons = against.map(({ food, why }) => `${food} ${AGAINST[why]}`).join('; ');
+  const reasons = against.map(reasonWords).join(', ');
   switch (verdict) {
     case 'contradicted':
-      return `“${promised.text}” is contradicted: ${reasons}.`;
+      return `“${promised.text}” is contradicted by ${reasons}.`;
     case 'cannot confirm':
       return `“${promised.text}” cannot be confirmed: ${reasons === '' ? 'it is nothing that can be checked' : reasons}.`;
     case 'not contradicted':
