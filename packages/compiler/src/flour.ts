@@ -14,10 +14,10 @@ import {
   ZERO,
   type Rational,
 } from '@quern/quantity';
-import type { LedgerInput, LedgerRun } from './ledger.js';
-import { runLedger } from './ledger.js';
+import type { LedgerInput, LedgerRun } from './ledger/state.js';
+import { runLedger } from './ledger/run.js';
 import { countsAsFlour, foodWater } from './substances.js';
-import { waterIn } from './ledger-parts.js';
+import { waterIn } from './ledger/parts.js';
 import type { Flour, LedgerFood, LineRef, Part } from './model.js';
 import { linePlace } from './places.js';
 import { showPercent } from './show.js';

@@ -5,8 +5,8 @@ export { Session, compile, type SessionOptions } from './session.js';
 export { normaliseName } from './names.js';
 export { singular } from '@quern/text';
 export { allergensDeclared, allergensPromised, allergenWords, GLUTEN_CEREALS, TREE_NUTS } from './allergen-names.js';
-export { alcoholRetained } from './alcohol.js';
-export { alcoholIn, isDissolved, isLiquid, massOf, totalMass, waterIn } from './ledger-parts.js';
+export { alcoholRetained } from './ledger/alcohol.js';
+export { alcoholIn, isDissolved, isLiquid, massOf, totalMass, waterIn } from './ledger/parts.js';
 export { foodWater, isHeating, isWater } from './substances.js';
 export { linePlace, placeOf } from './places.js';
 export {

@@ -64,8 +64,10 @@ export interface SurroundingsKey {
   readonly used: readonly (Compiled | undefined)[];
 }
 
-/** Messages whose sentence names a line by its number: true only where the recipe has not moved. */
-const NAMES_A_LINE: ReadonlySet<string> = new Set(['V03', 'M10']);
+/** Whether a message names a line by its number: true only where the recipe has not moved. */
+function namesLine({ code, args }: Diagnostic): boolean {
+  return code === 'V03' || Object.values(args).some((value) => /\blines? \d/.test(value));
+}
 
 /** Messages that suggest names of the file. */
 const SUGGESTS_NAMES: ReadonlySet<string> = new Set(['N01']);
@@ -120,7 +122,7 @@ function moved(kept: Kept, block: RecipeBlock, at: Line, key: SurroundingsKey, a
   const inPlace = kept.at.start === at.start && kept.at.number === at.number;
   if (inPlace && kept.surroundings.whole === key.whole && kept.formulas.isMade) return kept;
   if (!inPlace && !kept.movable) return undefined;
-  if (kept.at.number !== at.number && kept.diagnostics.some(({ code }) => NAMES_A_LINE.has(code))) return undefined;
+  if (kept.at.number !== at.number && kept.diagnostics.some(namesLine)) return undefined;
   const by = at.start - kept.at.start;
   return {
     surroundings: key,

@@ -1,7 +1,7 @@
 import { add, divide, HUNDRED, ONE, sign, ZERO, type Rational } from '@quern/quantity';
 import type { OutLine, StepLine } from '@quern/syntax';
 import type { BoundIn, Target } from './bind.js';
-import { isLiquid, massOf, totalMass, waterIn } from './ledger-parts.js';
+import { isLiquid, massOf, totalMass, waterIn } from './ledger/parts.js';
 import type { LedgerFood, Part } from './model.js';
 import { NO_WORDS, pickOf, volumeSpread, type Pick } from './weighing.js';
 

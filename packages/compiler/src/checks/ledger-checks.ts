@@ -17,7 +17,7 @@ import {
 } from '@quern/quantity';
 import type { Bound } from '../bind.js';
 import { yieldGrams } from '../facts.js';
-import type { LedgerInput } from '../ledger.js';
+import type { LedgerInput } from '../ledger/state.js';
 import { countsAsFlour } from '../substances.js';
 import type { Culture, Formula, Make, Product } from '../model.js';
 import { linePlace, placeOf } from '../places.js';

@@ -10,7 +10,7 @@ import {
   type Rational,
 } from '@quern/quantity';
 import type { CheckLine } from '@quern/syntax';
-import { baseValue } from './weighing.js';
+import { baseValue } from '../weighing.js';
 
 /**
  * Whether a `check` holds: the value found, rounded to the digits written, equals what is written (NOTATION 0.2, 0.17).

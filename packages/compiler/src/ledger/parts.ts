@@ -11,8 +11,8 @@ import {
   HUNDRED,
   type Rational,
 } from '@quern/quantity';
-import type { Food } from './food-book.js';
-import type { LedgerFood, LineRef, Part } from './model.js';
+import type { Food } from '../food-book.js';
+import type { LedgerFood, LineRef, Part } from '../model.js';
 
 /*
  * Arithmetic on the parts of a pot: take evenly, take from one food, take liquid, take water. Everything exact.
