@@ -306,7 +306,9 @@ describe('MDX', () => {
 
 test.each(HOSTILE)('ill will stays text in the pipeline: %j', async (evil) => {
   const line = evil.replace(/[\r\n\u2028]+/g, ' ');
-  const recipe = `recipe Loaf ${line}\nby ${line}\nphoto ${line}\nnote ${line}\n\nmake dough\n  1 kg rye flour, ${line}\n  hands 1 min: ${line}\n`;
+  // The name of a food is what stands before a comma or an equals sign; the other lines take any words.
+  const name = line.split(/[,=]/, 1)[0] ?? '';
+  const recipe = `recipe Loaf\nby ${line}\nsource ${line}\nkeywords ${line}\nphoto ${line}\nnote ${line}\n\nmake dough\n  1 kg rye flour, ${line}\n  20 g ${name}\n  hands 1 min: ${line}\n  tip ${line}\n`;
   const { html } = await make(`~~~~quern\n${recipe}~~~~\n`);
   const [style, ...rest] = found(html);
   expect(style?.tagName).toBe('style');
