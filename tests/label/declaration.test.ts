@@ -8,6 +8,7 @@ import type { Market } from '../../packages/views/src/label/nutrient-list.js';
 import { nutritionOf } from '../../packages/views/src/label/nutrition.js';
 import { point, type Range } from '../../packages/views/src/label/range.js';
 import { euRounding, usRounding } from '../../packages/views/src/label/rounding-rules.js';
+import { known } from './world.js';
 import { printBy, significant } from '../../packages/views/src/label/rounding.js';
 
 /** A food by what 55 g of it hold. */
@@ -173,14 +174,15 @@ describe('European Union', () => {
   });
 
   test('iron below 15 % of its reference value is not declared (Annex XIII, Part A, point 2)', () => {
-    const nutrients = { ...food.food!.nutrients, iron: exact('2.09') };
-    const declaration = declarationOf(nutritionOf(made([{ ...food, food: { ...food.food!, nutrients } }])), 'eu', []);
+    const iron = known(food.food);
+    const nutrients = { ...iron.nutrients, iron: exact('2.09') };
+    const declaration = declarationOf(nutritionOf(made([{ ...food, food: { ...iron, nutrients } }])), 'eu', []);
     expect(declaration.rows.some(({ nutrient }) => nutrient === 'iron')).toBe(false);
   });
 });
 
 describe('how a figure is printed', () => {
-  const fat = euRounding.fat!;
+  const fat = known(euRounding.fat);
   const range = (low: string, usual: string, high: string): Range => ({
     low: exact(low),
     usual: exact(usual),
@@ -205,8 +207,8 @@ describe('how a figure is printed', () => {
 
   test('a value that rounds up into the next band is written as that band writes', () => {
     expect(printBy(fat, exact('9.96'))).toBe('10');
-    expect(printBy(euRounding.salt!, exact('0.996'))).toBe('1.0');
-    expect(printBy(usRounding.fat!, exact('4.9'))).toBe('5');
+    expect(printBy(known(euRounding.salt), exact('0.996'))).toBe('1.0');
+    expect(printBy(known(usRounding.fat), exact('4.9'))).toBe('5');
   });
 
   test('significant figures', () => {

@@ -36,3 +36,9 @@ export function words(items: readonly StatementItem[]): string {
     })
     .join(', ');
 }
+
+/** A value that a test takes for granted. @throws Error when it is not there. */
+export function known<T>(value: T | undefined): T {
+  if (value === undefined) throw new Error('a value that was taken for granted is not there');
+  return value;
+}

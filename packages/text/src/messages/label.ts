@@ -67,7 +67,7 @@ export const labelMessages = defineMessages({
   A08: {
     name: 'keyword broken',
     severity: 'error',
-    text: 'the keyword “{tag}”, but {name} goes in',
+    text: 'the keyword “{tag}” is broken by {name}',
     help: 'swap {name} for a food that fits, or take the keyword away',
     why: 'Readers search by such words and trust them. They are held against the ledger like a promise.',
     bad: 'recipe Scones\nkeywords scones, vegan\n\nmake scones\n  300 g strong wheat flour\n  60 g unsalted butter\n  hands 5 min: Rub in the butter.\n  oven 15 min at 220 C: Bake.\n',

@@ -19,7 +19,7 @@ export interface Component {
 }
 
 /** A food without a known weight. */
-export interface Unweighed {
+interface Unweighed {
   readonly name: string;
   readonly food?: Food;
   /** `a little`, `enough`: the ledger counts it as nothing, and the finished weight is known all the same. */
@@ -124,7 +124,8 @@ export function compositionOf(formula: Formula): Composition {
   }
   const components: Component[] = [];
   for (const [key, list] of seen) {
-    const food = list[0]!.food;
+    const food = list[0]?.food;
+    if (!food) continue;
     const a = lows.get(key) ?? NO_SUMS;
     const b = usual.get(key) ?? NO_SUMS;
     const c = highs.get(key) ?? NO_SUMS;
@@ -150,7 +151,7 @@ function shares(low: Sums, usual: Sums, high: Sums, part: 'waterLost' | 'alcohol
   return rangeOf(share(low) ?? middle, middle, share(high) ?? middle);
 }
 
-export function uniquePlaces(places: readonly Place[]): Place[] {
+function uniquePlaces(places: readonly Place[]): Place[] {
   const found = new Map(places.map((one) => [`${one.file}:${one.start}`, one]));
   return [...found.values()];
 }

@@ -248,7 +248,7 @@ const plans: Readonly<Record<Market, Plan>> = {
   none: plainPlan,
 };
 
-export const NOT_A_FORM = 'Plain layout, not an official form.';
+const NOT_A_FORM = 'Plain layout, not an official form.';
 
 /** The declaration of a market, per 100 g where the market asks for it, and for each portion. */
 export function declarationOf(nutrition: Nutrition, market: Market, portions: readonly PortionSize[]): Declaration {

@@ -290,15 +290,15 @@ function promiseDiagnostic({ promised, verdict, against }: Verdict): Diagnostic 
 export function because({ food, why }: Against): string {
   switch (why) {
     case 'ingredient':
-      return `${food} goes in`;
+      return `${food}: put in here`;
     case 'optional':
-      return `${food} may go in`;
+      return `${food}: may be put in`;
     case 'alternative':
-      return `${food} may stand in for another`;
+      return `${food}: may stand in for another`;
     case 'traces':
-      return `${food} may hold traces`;
+      return `${food}: traces`;
     case 'kitchen':
-      return `the kitchen ${food} declares traces`;
+      return `${food}: the kitchen declares traces`;
     case 'unknown':
       return `nothing is known of ${food}`;
   }

@@ -12,7 +12,7 @@ export interface Content {
   readonly more: Rational | undefined;
 }
 
-export const exactly = (known: Rational): Content => ({ known, more: ZERO });
+const exactly = (known: Rational): Content => ({ known, more: ZERO });
 const MISSING: Content = { known: ZERO, more: undefined };
 
 /** Each label nutrient of a food, per 100 g edible. A food that is not in the table has nothing known. */
@@ -164,11 +164,6 @@ const derivations: Readonly<Record<LabelNutrient, Derivation>> = {
   alcohol,
   water: given('water'),
 };
-
-/** Energy of a food's own figures against the energy it states, both in kilojoules: for a `food` block copied off a packet. */
-export function energyOfParts(food: Food): Content {
-  return derivations.energyKj(food);
-}
 
 /** Content of so many grams. */
 export function ofGrams(per100: Rational, grams: Rational): Rational {

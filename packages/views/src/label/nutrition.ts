@@ -165,16 +165,18 @@ export function contributionsTo(composition: Composition, nutrient: LabelNutrien
  * ends, as there are finitely many corners).
  */
 function concentration(components: readonly Component[], nutrient: LabelNutrient): Range {
-  const slopes = components.map((component) => slope(nutrient, contentOf(component.food, nutrient).known));
+  const sloped = components.map((component) => ({
+    component,
+    one: slope(nutrient, contentOf(component.food, nutrient).known),
+  }));
   const quotient = (choose: (component: Component, one: Slope) => Corner): Rational => {
     let top = ZERO;
     let bottom = ZERO;
-    components.forEach((component, index) => {
-      const one = slopes[index]!;
+    for (const { component, one } of sloped) {
       const { grams, water, alcohol } = choose(component, one);
       top = add(top, multiply(grams, left(one, water, alcohol)));
       bottom = add(bottom, multiply(grams, left(MASS, water, alcohol)));
-    });
+    }
     return sign(bottom) > 0 ? divide(multiply(top, HUNDRED), bottom) : ZERO;
   };
   const usual = quotient(({ grams, waterLost, alcoholLost }) => ({

@@ -1,4 +1,4 @@
-import { add, compare, equal, greatest, least, multiply, sign, subtract, ZERO, type Rational } from '@quern/quantity';
+import { add, greatest, least, multiply, subtract, ZERO, type Rational } from '@quern/quantity';
 
 /** A quantity that is known between two ends; `usual` is what is printed. All three are exact. */
 export interface Range {
@@ -30,7 +30,3 @@ export function timesRange(a: Range, factor: Rational): Range {
   const y = multiply(a.high, factor);
   return { low: least(x, y), usual: multiply(a.usual, factor), high: greatest(x, y) };
 }
-
-export const isPoint = (a: Range): boolean => equal(a.low, a.high);
-export const isNothing = (a: Range): boolean => sign(a.low) === 0 && sign(a.high) === 0;
-export const byUsualDescending = (a: Range, b: Range): number => compare(b.usual, a.usual);

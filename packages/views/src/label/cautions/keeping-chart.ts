@@ -26,6 +26,12 @@ const mostlyFlour = (facts: CautionFacts): boolean => {
   const share = dish(facts)?.flour;
   return share !== undefined && share.n * 10n >= share.d * 3n;
 };
+/** Sweet baked goods: flour, sugar, and less water than a custard. */
+const isCake = (facts: CautionFacts): boolean => {
+  const pot = dish(facts);
+  if (!pot?.sugars || !pot.water || !cooked(facts)) return false;
+  return pot.flour.n * 20n >= pot.flour.d * 3n && pot.sugars.n >= pot.sugars.d * 10n && pot.water.n < pot.water.d * 40n;
+};
 const cooked = (facts: CautionFacts): boolean => facts.foods.some((food) => food.heatings.length > 0);
 
 const days = (count: number): Rational => rational(count);
@@ -53,6 +59,13 @@ export const keepingChart: readonly ChartRow[] = [
     fridge: days(4),
     freezer: months(3),
     fits: (facts) => has(facts, role('meat')) && cooked(facts),
+  },
+  {
+    key: 'keep.muffin_homemade_including_bran_blueberry_banana_corn_chocolate_chip',
+    name: 'home-made muffins',
+    pantry: days(7),
+    freezer: months(3),
+    fits: isCake,
   },
   {
     key: 'keep.quiche',

@@ -4,7 +4,7 @@ import type { CautionFacts } from './facts.js';
 /** How a rule speaks. `note`: good to know. `care`: something has to be done. `check`: what is written departs from a published figure. */
 export type Weight = 'note' | 'care' | 'check';
 
-export interface Finding {
+interface Finding {
   readonly weight: Weight;
   /** One or two calm sentences. */
   readonly text: string;

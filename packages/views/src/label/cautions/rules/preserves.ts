@@ -47,6 +47,9 @@ export const garlicInOil: CautionRule = {
 /** Common practice, no source: a jar is moist above this much water in 100 g, and sweet enough to keep above this ratio of sugars to water. */
 const MOIST = rational(20);
 const SYRUPY = rational(3, 2);
+/** The crumb of a cake holds up to this much water and is no jar. */
+const BAKED_MOIST = rational(40);
+const isBaked = ({ flour }: PotFacts): boolean => flour.n * 20n >= flour.d * 3n;
 
 function keepsBySugarOrSalt(pot: PotFacts): boolean {
   const { water, sugars, salt } = pot;
@@ -59,19 +62,20 @@ function keepsBySugarOrSalt(pot: PotFacts): boolean {
 export const lowAcidPreserve: CautionRule = {
   id: 'low-acid-preserve',
   title: 'A moist preserve kept warm',
-  when: 'the dish is said to keep more than a week above 5 °C, holds more than 20 % water, is no bread, and no step reaches pH 4.6',
+  when: 'the dish is said to keep more than a week above 5 °C, holds more than 20 % water, is no bread or cake, and no step reaches pH 4.6',
   reason:
     'In a closed jar without enough acid, sugar or salt botulin can form, and it cannot be seen, smelt or tasted.',
   source: '21 CFR 113.3 and 114.3: pH 4.6 or below, or water activity 0.85 or below',
   find(facts) {
     const pot = dishOf(facts);
     if (!pot || isAcid(facts) || pot.leavened || keepsBySugarOrSalt(pot)) return undefined;
-    if (pot.water && atMost(pot.water, MOIST)) return undefined;
+    if (pot.water && atMost(pot.water, isBaked(pot) ? BAKED_MOIST : MOIST)) return undefined;
     const claims = facts.keeps.filter((claim) => claim.ofDish && warm(claim) && compare(claim.minutes, days(7)) > 0);
-    if (claims.length === 0) return undefined;
+    const [first] = claims;
+    if (!first) return undefined;
     return {
       weight: 'check',
-      text: `Said to keep ${time(claims[0]!.minutes)} without being held cold. That is safe only with a measured pH of 4.6 or below or a water activity of 0.85 or below, or by a tested canning process; follow a tested recipe and your local rules, and measure.`,
+      text: `Said to keep ${time(first.minutes)} without being held cold. That is safe only with a measured pH of 4.6 or below or a water activity of 0.85 or below, or by a tested canning process; follow a tested recipe and your local rules, and measure.`,
       places: claims.map((claim) => claim.place),
     };
   },
@@ -136,10 +140,11 @@ export const keptColdTooLong: CautionRule = {
       (claim) =>
         claim.ofDish && compare(claim.minutes, days(coldHold.days)) > 0 && !(claim.celsius && claim.celsius.n < 0n),
     );
-    if (claims.length === 0) return undefined;
+    const [first] = claims;
+    if (!first) return undefined;
     return {
       weight: 'check',
-      text: `With ${namesOf(perishable)} in it, it is said to keep ${time(claims[0]!.minutes)}; ready-to-eat food of this kind is dated for seven days at ${degrees(coldHold.celsius)} or below.`,
+      text: `With ${namesOf(perishable)} in it, it is said to keep ${time(first.minutes)}; ready-to-eat food of this kind is dated for seven days at ${degrees(coldHold.celsius)} or below.`,
       places: claims.map((claim) => claim.place),
     };
   },

@@ -5,7 +5,7 @@ import type { CautionRule } from '../rule.js';
 import { bothDegrees, degrees, namesOf, placesOf, time } from '../words.js';
 
 /** Food that spoils: meat, fish, egg, and milk and cream but not butter. */
-export function isPerishable(food: CautionFood): boolean {
+function isPerishable(food: CautionFood): boolean {
   if (['raw-meat', 'poultry', 'raw-fish', 'raw-egg'].some((flag) => food.flags.includes(flag))) return true;
   return food.roles.some(
     (role) => role === 'meat' || role === 'fish' || role === 'egg' || (role === 'dairy' && !food.roles.includes('fat')),
@@ -68,16 +68,16 @@ export const cooling: CautionRule = {
     const claims = facts.keeps.filter((claim) => isCold(claim.celsius));
     const coldWaits = cooked.flatMap((food) => food.standings.filter((one) => one.afterHeat && isCold(one.celsius)));
     if (claims.length === 0 && coldWaits.length === 0) return undefined;
-    const slow = cooked.flatMap((food) =>
+    const [slowest] = cooked.flatMap((food) =>
       food.standings.filter(
         (one) =>
           one.afterHeat && !one.breadOrDry && inZone(one) && compare(one.minutes, coolingFigures.firstWithin) > 0,
       ),
     );
     return {
-      weight: slow.length > 0 ? 'check' : 'care',
-      text: `Cool it from ${degrees(coolingFigures.from)} to ${degrees(coolingFigures.firstTo)} within ${time(coolingFigures.firstWithin)}, and to ${degrees(coolingFigures.to)} within ${time(coolingFigures.within)} in all: in shallow dishes or an ice bath.${slow.length > 0 ? ` A wait of ${time(slow[0]!.minutes)} is written.` : ''}`,
-      places: slow.length > 0 ? [slow[0]!.place] : claims.map((claim) => claim.place),
+      weight: slowest ? 'check' : 'care',
+      text: `Cool it from ${degrees(coolingFigures.from)} to ${degrees(coolingFigures.firstTo)} within ${time(coolingFigures.firstWithin)}, and to ${degrees(coolingFigures.to)} within ${time(coolingFigures.within)} in all: in shallow dishes or an ice bath.${slowest ? ` A wait of ${time(slowest.minutes)} is written.` : ''}`,
+      places: slowest ? [slowest.place] : claims.map((claim) => claim.place),
     };
   },
 };
@@ -118,32 +118,24 @@ export const coreTemperature: CautionRule = {
   reason: 'The temperature in the middle, not the time, shows that meat is cooked through.',
   source: 'USDA FSIS / FoodSafety.gov safe minimum internal temperatures; NIST, Culinary Temperature',
   find({ foods }) {
-    const meats = foods.filter((food) => leastCore(food) && food.heatings.length > 0);
-    const below: CautionFood[] = [];
-    const unsaid: CautionFood[] = [];
-    for (const food of meats) {
-      const core = hottestCore(food);
-      const least = leastCore(food)!.celsius;
-      // Charts are printed in whole degrees; half a degree under is the same figure.
-      if (!core) unsaid.push(food);
-      else if (compare(add(core, rational(1, 2)), least) < 0) below.push(food);
-    }
+    const meats = foods.flatMap((food) => {
+      const least = leastCore(food);
+      return least && food.heatings.length > 0 ? [{ food, least, core: hottestCore(food) }] : [];
+    });
+    // Charts are printed in whole degrees; half a degree under is the same figure.
+    const below = meats.filter(({ least, core }) => core && compare(add(core, rational(1, 2)), least.celsius) < 0);
+    const unsaid = meats.filter(({ core }) => !core);
     const concerned = below.length > 0 ? below : unsaid;
-    const first = concerned[0];
+    const [first] = concerned;
     if (!first) return undefined;
-    const least = leastCore(first)!;
-    const figure = `the published least inside is ${bothDegrees(least.celsius)} for ${least.kind}`;
-    if (below.length > 0) {
-      return {
-        weight: 'check',
-        text: `The ${namesOf(below)}: a step waits for ${degrees(hottestCore(first)!)} inside; ${figure}. Lower temperatures need a time held there, by a tested method.`,
-        places: placesOf(below),
-      };
-    }
+    const names = namesOf(concerned.map(({ food }) => food));
+    const places = placesOf(concerned.map(({ food }) => food));
+    const figure = `the published least inside is ${bothDegrees(first.least.celsius)} for ${first.least.kind}`;
+    if (!first.core) return { weight: 'note', text: `The ${names}: ${figure}. Check with a thermometer.`, places };
     return {
-      weight: 'note',
-      text: `The ${namesOf(unsaid)}: ${figure}. Check with a thermometer.`,
-      places: placesOf(unsaid),
+      weight: 'check',
+      text: `The ${names}: a step waits for ${degrees(first.core)} inside; ${figure}. Lower temperatures need a time held there, by a tested method.`,
+      places,
     };
   },
 };
@@ -167,10 +159,11 @@ export const coldClaim: CautionRule = {
         compare(claim.celsius, coldHold.celsius) > 0 &&
         compare(claim.minutes, zone.longest) > 0,
     );
-    if (claims.length === 0) return undefined;
+    const [first] = claims;
+    if (!first?.celsius) return undefined;
     return {
       weight: 'check',
-      text: `With ${namesOf(foods)} in it, it is said to keep ${time(claims[0]!.minutes)} at ${degrees(claims[0]!.celsius!)}; food of this kind is held at ${degrees(coldHold.celsius)} or below.`,
+      text: `With ${namesOf(foods)} in it, it is said to keep ${time(first.minutes)} at ${degrees(first.celsius)}; food of this kind is held at ${degrees(coldHold.celsius)} or below.`,
       places: claims.map((claim) => claim.place),
     };
   },
