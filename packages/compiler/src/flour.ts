@@ -10,6 +10,7 @@ import {
   ONE,
   sign,
   subtract,
+  toExactText,
   sum,
   ZERO,
   type Rational,
@@ -39,79 +40,92 @@ export function solveFlour(
   yieldGrams: Rational | undefined,
   at: LineRef,
 ): FlourSolution {
-  const silent: Omit<LedgerInput, 'flour'> = { ...input, report: () => undefined };
-  const first = runLedger({ ...silent, flour: ZERO });
-  if (!first.asksForFlour) {
-    const run = runLedger({ ...input, flour: undefined });
-    return { run, flour: run.peak?.grams };
-  }
-  const flour = solve(silent, first, yieldGrams, at, input.report);
-  return { run: runLedger({ ...input, flour }), flour };
+  const trials = new Trials(input);
+  const first = trials.run(undefined);
+  if (!first.asksForFlour) return trials.accept(undefined);
+  const problems: Diagnostic[] = [];
+  const flour = solve(trials, yieldGrams, at, (diagnostic) => problems.push(diagnostic));
+  problems.forEach(input.report);
+  return trials.accept(flour);
 }
 
-function solve(
-  input: Omit<LedgerInput, 'flour'>,
-  withNone: LedgerRun,
-  yieldGrams: Rational | undefined,
-  at: LineRef,
-  report: (diagnostic: Diagnostic) => void,
-): Rational | undefined {
-  const byWeight = withNone.peak?.grams ?? ZERO;
-  const withOne = runLedger({ ...input, flour: ONE });
+/** Runs of one ledger with several amounts of flour; what a run says is held back until that run is taken. */
+class Trials {
+  readonly #runs = new Map<string, { readonly run: LedgerRun; readonly said: readonly Diagnostic[] }>();
+
+  constructor(readonly input: Omit<LedgerInput, 'flour'>) {}
+
+  run(flour: Rational | undefined): LedgerRun {
+    const key = flour ? toExactText(flour) : '';
+    const known = this.#runs.get(key);
+    if (known) return known.run;
+    const said: Diagnostic[] = [];
+    const run = runLedger({ ...this.input, flour, report: (diagnostic) => said.push(diagnostic) });
+    this.#runs.set(key, { run, said });
+    return run;
+  }
+
+  /** Grams of flour at the fullest line, and grams of the dish, with so much flour to reckon on. */
+  peak(flour: Rational): Rational {
+    return this.run(flour).peak?.grams ?? ZERO;
+  }
+  dish(flour: Rational): Rational | undefined {
+    return this.run(flour).makes.at(-1)?.pot.grams;
+  }
+
+  accept(flour: Rational | undefined): FlourSolution {
+    const run = this.run(flour);
+    this.#runs.get(flour ? toExactText(flour) : '')?.said.forEach(this.input.report);
+    return { run, flour: flour ?? run.peak?.grams };
+  }
+}
+
+type Report = (diagnostic: Diagnostic) => void;
+
+function solve(trials: Trials, yieldGrams: Rational | undefined, at: LineRef, report: Report): Rational | undefined {
+  const byWeight = trials.peak(ZERO);
+  // Mostly no flour is in per cent: then what lies there by weight is all of it.
+  if (!isZero(byWeight) && equal(trials.peak(byWeight), byWeight)) return byWeight;
   // The gram of flour assumed may be less than what already lies there by weight: the slope is taken at the same pot.
   const probe = add(byWeight, ONE);
-  const atProbe = runLedger({ ...input, flour: probe }).peak?.grams ?? ZERO;
-  const slope = divide(subtract(atProbe, byWeight), probe);
-  if (isZero(byWeight)) return fromYield(input, withOne, slope, yieldGrams, at, report);
-  if (compare(slope, ONE) < 0) {
-    const candidate = divide(byWeight, subtract(ONE, slope));
-    return settle(input, candidate);
-  }
+  const slope = divide(subtract(trials.peak(probe), byWeight), probe);
+  if (isZero(byWeight)) return fromYield(trials, slope, yieldGrams, at, report);
+  if (compare(slope, ONE) < 0) return settle(trials, divide(byWeight, subtract(ONE, slope)));
   report(diagnose('Q11', linePlace(at), { percent: showPercent(slope) }));
   return undefined;
 }
 
 /** A formula all in per cent: the flours must come to 100 %, and the yield says how much that is. */
 function fromYield(
-  input: Omit<LedgerInput, 'flour'>,
-  withOne: LedgerRun,
+  trials: Trials,
   slope: Rational,
   yieldGrams: Rational | undefined,
   at: LineRef,
-  report: (diagnostic: Diagnostic) => void,
+  report: Report,
 ): Rational | undefined {
   const place = linePlace(at);
-  if (isZero(slope)) {
-    report(diagnose('F03', place, {}));
-    return undefined;
+  if (isZero(slope)) report(diagnose('F03', place, {}));
+  else if (!equal(slope, ONE)) report(diagnose('F01', place, { percent: showPercent(slope) }));
+  else if (!yieldGrams) report(diagnose('F04', place, {}));
+  else {
+    // Weights beside the percents (an egg wash of 30 g) make the dish affine in F, not proportional.
+    const one = trials.dish(ONE);
+    const two = trials.dish(add(ONE, ONE));
+    if (!one || !two) return undefined;
+    const perGram = subtract(two, one);
+    const fixed = subtract(one, perGram);
+    return sign(perGram) > 0 ? divide(subtract(yieldGrams, fixed), perGram) : undefined;
   }
-  if (!equal(slope, ONE)) {
-    report(diagnose('F01', place, { percent: showPercent(slope) }));
-    return undefined;
-  }
-  const dish = withOne.makes.at(-1)?.pot.grams;
-  if (!yieldGrams) {
-    report(diagnose('F04', place, {}));
-    return undefined;
-  }
-  if (!dish || sign(dish) <= 0) return undefined;
-  // Weights beside the percents (an egg wash of 30 g) make the dish affine in F, not proportional.
-  const two = runLedger({ ...input, flour: add(ONE, ONE) }).makes.at(-1)?.pot.grams;
-  if (!two) return undefined;
-  const perGram = subtract(two, dish);
-  const fixed = subtract(dish, perGram);
-  return sign(perGram) > 0 ? divide(subtract(yieldGrams, fixed), perGram) : undefined;
+  return undefined;
 }
 
-/** Runs once more: when another pot turns out fuller with this flour, its own line through the two points is taken. */
-function settle(input: Omit<LedgerInput, 'flour'>, candidate: Rational): Rational {
+/** When another pot turns out fuller with this flour, its own line through two points is taken. */
+function settle(trials: Trials, candidate: Rational): Rational {
   let flour = candidate;
   for (let round = 0; round < 4; round++) {
-    const found = runLedger({ ...input, flour }).peak?.grams ?? ZERO;
+    const found = trials.peak(flour);
     if (equal(found, flour)) return flour;
-    const step = add(flour, ONE);
-    const next = runLedger({ ...input, flour: step }).peak?.grams ?? ZERO;
-    const slope = subtract(next, found);
+    const slope = subtract(trials.peak(add(flour, ONE)), found);
     if (equal(slope, ONE)) return flour;
     flour = divide(subtract(found, multiply(slope, flour)), subtract(ONE, slope));
   }
