@@ -31,6 +31,11 @@ export const registry: readonly Registered[] = [
     load: async () => (await import('./basket.js')).basket,
   },
   {
+    name: 'clock',
+    summary: 'say when to start and what to do when',
+    load: async () => (await import('./clock.js')).clock,
+  },
+  {
     name: 'label',
     summary: 'say what is in a dish, and what to be careful about',
     load: async () => (await import('./label.js')).label,

@@ -1,5 +1,5 @@
 import { relative, resolve } from 'node:path';
-import { Session, normaliseName, type Compiled, type Formula } from '@quern/compiler';
+import { Session, normaliseName, type Compiled, type FoodBook, type Formula } from '@quern/compiler';
 import { createFoodBook } from '@quern/foods';
 import { reportText, tellDiagnostics } from '@quern/publish';
 import { nearest, type Diagnostic } from '@quern/text';
@@ -30,7 +30,7 @@ export interface Loaded {
   readonly shown: string;
 }
 
-const book = createFoodBook();
+let book: FoodBook | undefined;
 const sessions = new Map<string, { readonly session: Session; readonly workspace: Workspace }>();
 
 /** The session of a workspace root; one for each, so that files are read once. */
@@ -38,7 +38,7 @@ export function sessionOf(root: string): { readonly session: Session; readonly w
   const known = sessions.get(root);
   if (known) return known;
   const workspace = new Workspace(root);
-  const made = { session: new Session({ read: workspace.read, foods: book }), workspace };
+  const made = { session: new Session({ read: workspace.read, foods: (book ??= createFoodBook()) }), workspace };
   sessions.set(root, made);
   return made;
 }

@@ -1,4 +1,4 @@
-import { NO_PAINT, type Paint } from '@quern/publish';
+import type { Paint } from '@quern/publish';
 import type { Sink, System } from './system.js';
 
 export const COLOUR_CHOICES = ['auto', 'always', 'never'] as const;
@@ -29,8 +29,12 @@ const ANSI: Paint = {
   good: ansi(32, 39),
 };
 
+// As `NO_PAINT` of publish; written here so that help and errors are told without loading every view.
+const same = (text: string): string => text;
+const PLAIN: Paint = { strong: same, quiet: same, error: same, warning: same, hint: same, good: same };
+
 /** Marks for a terminal, or none. */
-export const paintFor = (system: Pick<System, 'colour'>): Paint => (system.colour ? ANSI : NO_PAINT);
+export const paintFor = (system: Pick<System, 'colour'>): Paint => (system.colour ? ANSI : PLAIN);
 
 const NARROWEST = 60;
 const WIDEST = 120;

@@ -101,9 +101,8 @@ function scaleText({ scale }: SheetData): string {
   return `${scale.words} (times ${factorText(scale.factor)})`;
 }
 
-/** A factor that is no short decimal is told as a fraction: 5/3. */
-const factorText = (factor: string): string =>
-  factor.length > 8 && factor.includes('/') ? `about ${approximate(factor)}` : factor;
+/** A factor that is no short decimal and no fraction of a cook's is told to a thousandth. */
+const factorText = (factor: string): string => (/\/\d{2,}$/.test(factor) ? `about ${approximate(factor)}` : factor);
 
 function approximate(factor: string): string {
   const [top = '0', bottom = '1'] = factor.split('/');

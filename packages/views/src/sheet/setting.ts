@@ -1,5 +1,7 @@
 import {
   compare,
+  divide,
+  equal,
   HUNDRED,
   KITCHEN_SCALE,
   isSingle,
@@ -77,6 +79,16 @@ export function makeSetting(formula: Formula, scale: Scale, options: SheetOption
     mixer: options.mixer,
     together: roundTogether(formula, options.percentages ?? false, scale.factor, rounding, style),
   };
+}
+
+/**
+ * By what a count of the recipe is multiplied: by the factor; but with other tins, as many things as there were tins
+ * ("[2] oiled tins", 2 loaves) are as many as there are tins now.
+ */
+export function factorOfCount(count: Interval, { scale, formula, factor }: Setting): Rational {
+  const vessel = formula.facts.vessel?.content;
+  const isOfTins = scale.tin && vessel && isSingle(count) && equal(count.low, vessel.count);
+  return isOfTins && scale.tin ? divide(scale.tin.tin.count, vessel.count) : factor;
 }
 
 export const keyOf = (ref: LineRef): string => `${ref.file}:${ref.line.number}`;

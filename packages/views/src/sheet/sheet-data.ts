@@ -142,6 +142,7 @@ export type SheetWarningCode =
   | 'boil-time'
   | 'depth'
   | 'open-amount'
+  | 'sentence-figure'
   | 'part-of-a-piece'
   | 'vessel-count'
   | 'vessel-full'

@@ -1,6 +1,7 @@
 import {
   divide,
   isZero,
+  middleOf,
   multiply,
   printCount,
   printInterval,
@@ -18,6 +19,7 @@ import { bothNumbers } from '../common/plural.js';
 import { inRow, outRow } from './in-rows.js';
 import { UNSCALED } from './scale.js';
 import {
+  factorOfCount,
   makeSetting,
   percentOf,
   scaledWeight,
@@ -86,46 +88,35 @@ function sheetRow(item: Item, make: Make, setting: Setting): SheetRow[] {
 function yieldOf(setting: Setting): SheetYield {
   const { formula, factor, style, scale } = setting;
   const { gives, serves, vessel } = formula.facts;
-  const pieces = formula.pieces;
-  const counted = (range: Interval, thing: string): string => {
-    const scaled = scaleRange(range, factor);
-    const { one, many } = bothNumbers(thing);
-    const word = compare(scaled.high, ONE) <= 0 ? one : many;
-    const number = printInterval(scaled, printCount, style);
-    return thing === '' ? number : withUnit(number, word, style);
-  };
+  const pieces = gives?.content.count && countedThings(gives.content.count, gives.content.thing?.text, setting);
+  const servings = serves && countedThings(serves.content.range, serves.content.thing?.text, setting);
+  const tins = scale.tin
+    ? tinText(scale.tin.fact, scale.tin.tin.count, style)
+    : vessel && tinText(vessel.content, multiply(vessel.content.count, factor), style);
   return {
     weight: scaledWeight(formula.dishGrams, setting),
-    ...(gives?.content.count
-      ? {
-          pieces: {
-            text: counted(gives.content.count, gives.content.thing?.text ?? ''),
-            each: eachOf(pieces, setting),
-          },
-        }
-      : {}),
-    ...(serves
-      ? {
-          servings: {
-            text: counted(serves.content.range, serves.content.thing?.text ?? ''),
-            each: eachOf(formula.servings, setting),
-          },
-        }
-      : {}),
-    ...(scale.tin
-      ? { vessel: tinText(scale.tin.fact, scale.tin.tin.count, style) }
-      : vessel
-        ? { vessel: tinText(vessel.content, multiply(vessel.content.count, factor), style) }
-        : {}),
+    ...(pieces ? { pieces } : {}),
+    ...(servings ? { servings } : {}),
+    ...(tins === undefined ? {} : { vessel: tins }),
   };
 }
 
-/** One of so many: the same at every size. */
-function eachOf(count: Rational | undefined, setting: Setting): SheetYield['weight'] {
-  const { dishGrams } = setting.formula;
-  if (!dishGrams || !count || isZero(count)) return null;
-  const each = divide(dishGrams, count);
-  return weightOf({ low: each, high: each }, setting);
+/** So many things at the size of the sheet, and what one of them weighs. */
+function countedThings(
+  written: Interval,
+  thing: string | undefined,
+  setting: Setting,
+): NonNullable<SheetYield['pieces']> {
+  const { formula, factor, style } = setting;
+  const times = factorOfCount(written, setting);
+  const scaled = scaleRange(written, times);
+  const number = printInterval(scaled, printCount, style);
+  const { one, many } = bothNumbers(thing ?? '');
+  const text = thing === undefined ? number : withUnit(number, compare(scaled.high, ONE) <= 0 ? one : many, style);
+  const count = middleOf(scaled);
+  if (!formula.dishGrams || isZero(count)) return { text, each: null };
+  const each = divide(multiply(formula.dishGrams, factor), count);
+  return { text, each: weightOf({ low: each, high: each }, setting) };
 }
 
 function formulaTable(setting: Setting): SheetFormula | undefined {

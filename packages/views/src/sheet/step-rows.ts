@@ -1,13 +1,13 @@
-import { PLAIN, printAcidity } from '@quern/quantity';
+import { exact, PLAIN, printAcidity, type Rational } from '@quern/quantity';
 import type { Make, StepItem } from '@quern/compiler';
 import type { AtClause, Clause, Lane, Prose, UsingClause } from '@quern/syntax';
 import { bothScales, type BothScales } from '../common/heat-text.js';
 import { proseRuns, tellRun, type ProseRun } from '../common/prose-runs.js';
-import type { BothMeasures } from '../common/scalable-amount.js';
+import type { BothMeasures, ScalableAmount } from '../common/scalable-amount.js';
 import { heatAround, temperatureUse, thingText } from '../common/step-heat.js';
 import { timeText } from '../common/time-text.js';
 import type { SheetStep } from './sheet-data.js';
-import type { Setting } from './setting.js';
+import { factorOfCount, type Setting } from './setting.js';
 
 /** The row of a step: who is busy, how long and how hot, and its sentences with the figures of this size. */
 export function stepRow(item: StepItem, make: Make, setting: Setting): SheetStep {
@@ -45,8 +45,13 @@ function runText(run: ProseRun, lane: Lane, setting: Setting): string {
     case 'measure':
       return measuresText(tellRun(run, setting.factor, setting), setting, run.text);
     case 'scaled':
-      return measuresText(tellRun(run, setting.factor, setting), setting, run.text);
+      return measuresText(tellRun(run, factorOfRun(run.amount, setting), setting), setting, run.text);
   }
+}
+
+function factorOfRun(amount: ScalableAmount | undefined, setting: Setting): Rational {
+  if (amount?.kind !== 'count') return setting.factor;
+  return factorOfCount({ low: exact(amount.count.low), high: exact(amount.count.high) }, setting);
 }
 
 /** One measure, or the one of the file with the other in brackets. */

@@ -1,4 +1,5 @@
 import {
+  add,
   compare,
   divide,
   equal,
@@ -18,12 +19,11 @@ import {
   type Rational,
 } from '@quern/quantity';
 import type { InItem, Make, OutItem, StepItem } from '@quern/compiler';
-import type { Amount } from '@quern/syntax';
+import type { Amount, VesselFact } from '@quern/syntax';
 import { bothNumbers } from '../common/plural.js';
 import { proseRuns } from '../common/prose-runs.js';
-import type { Setting } from './setting.js';
+import { factorOfCount, type Setting } from './setting.js';
 import type { SheetWarning } from './sheet-data.js';
-import { sizeText } from '../common/vessel-size.js';
 import { tinOf, tinText } from './vessel.js';
 
 /*
@@ -41,6 +41,7 @@ export function sheetWarnings(setting: Setting): readonly SheetWarning[] {
           ...bakeTimes(setting),
           ...boilTimes(setting),
           ...openAmounts(setting),
+          ...sentenceFigures(setting),
           ...partPieces(setting),
           ...vessels(setting),
         ]
@@ -135,6 +136,27 @@ function boilTimes(setting: Setting): SheetWarning[] {
   return [{ code: 'boil-time', text, lines }];
 }
 
+/** Weights and volumes in sentences stand as written; right where each is of one piece and the pieces keep their size. */
+function sentenceFigures(setting: Setting): SheetWarning[] {
+  const { formula, factor, scale } = setting;
+  const pieces = formula.pieces && multiply(formula.pieces, factor);
+  const keepsSize = !scale.tin && pieces !== undefined && isWhole(pieces);
+  const found: { text: string; line: number }[] = [];
+  for (const { item, make } of itemsOf(setting, 'step')) {
+    const runs = proseRuns(item.content.prose, formula, make);
+    runs.forEach((run, index) => {
+      if (run.kind !== 'measure') return;
+      const after = runs[index + 1];
+      const isOfOne = after?.kind === 'text' && /^\s*(?:each|apiece|per)\b/i.test(after.text);
+      if (!isOfOne || !keepsSize) found.push({ text: run.text, line: lineOf(item) });
+    });
+  }
+  if (found.length === 0) return [];
+  const list = found.map(({ text, line }) => `${text} (line ${line})`).join(', ');
+  const text = `Figures in sentences stand as written: ${list}. Square brackets in the file make them scale.`;
+  return [{ code: 'sentence-figure', text, lines: found.map(({ line }) => line) }];
+}
+
 function openAmounts(setting: Setting): SheetWarning[] {
   return itemsOf(setting, 'in').flatMap(({ item }) => {
     const { amount, name } = item.content;
@@ -147,10 +169,10 @@ function openAmounts(setting: Setting): SheetWarning[] {
 
 /** Things that are whole in the recipe and no longer are. */
 function partPieces(setting: Setting): SheetWarning[] {
-  const { formula, factor, scale } = setting;
+  const { formula } = setting;
   const broken: { text: string; line: number }[] = [];
   const look = (count: Rational, thing: string, line: number): void => {
-    const scaled = multiply(count, factor);
+    const scaled = multiply(count, factorOfCount({ low: count, high: count }, setting));
     if (isWhole(count) && !isWhole(scaled)) broken.push({ text: `${printCount(scaled, PLAIN)} ${thing}`.trim(), line });
   };
   for (const { item } of itemsOf(setting, 'in')) {
@@ -164,8 +186,7 @@ function partPieces(setting: Setting): SheetWarning[] {
       );
   }
   const { gives } = formula.facts;
-  if (gives?.content.count?.single && !scale.tin)
-    look(gives.content.count.low, gives.content.thing?.text ?? 'pieces', lineOf(gives));
+  if (gives?.content.count?.single) look(gives.content.count.low, gives.content.thing?.text ?? 'pieces', lineOf(gives));
   for (const { item, make } of itemsOf(setting, 'step')) {
     for (const run of proseRuns(item.content.prose, formula, make)) {
       if (run.kind !== 'scaled' || run.amount?.kind !== 'count') continue;
@@ -192,32 +213,22 @@ function vessels(setting: Setting): SheetWarning[] {
   const fact = formula.facts.vessel;
   if (!fact || scale.tin) return [];
   const count = multiply(fact.content.count, factor);
-  const line = lineOf(fact);
   if (isWhole(count)) return [];
   const tin = tinOf(fact.content, formula.facts.cups);
-  const whole = floorAtLeastOne(count);
-  const fuller = divide(count, whole);
-  const size = sizeText(fact.content);
-  const needed = tin
-    ? `the room of ${printCount(count, PLAIN)} of them, ${printDecimal(divide(multiply(count, tin.volume), rational(1000)), 2)} l in all`
-    : `${printCount(count, PLAIN)} of them`;
-  const code = compare(fuller, ONE) > 0 ? ('vessel-full' as const) : ('vessel-count' as const);
-  const advice =
-    code === 'vessel-full'
-      ? `${tinText(fact.content, whole)} would have to hold ${percentText(fuller)} of what they are written to hold: more than they may take.`
-      : `${tinText(fact.content, whole)} would be filled to ${percentText(fuller)} of what is written: it stands lower and is done sooner.`;
-  return [
-    {
-      code,
-      text: `Written for ${tinText(fact.content, fact.content.count)}; at this size it takes ${needed} (${size}). ${advice}`,
-      lines: [line],
-    },
-  ];
+  const litres = tin && printDecimal(divide(multiply(count, tin.volume), rational(1000)), 2);
+  const room = litres === undefined ? '' : `, ${litres} l in all`;
+  const fewer = rational(count.n / count.d);
+  const choices = [fewer, add(fewer, ONE)]
+    .filter(({ n }) => n > 0n)
+    .map((whole) => fillText(fact.content, whole, divide(count, whole)));
+  const text = `Written for ${tinText(fact.content, fact.content.count)}; at this size it takes ${printCount(count, PLAIN)} of them${room}. ${choices.join(' ')}`;
+  return [{ code: fewer.n > 0n ? 'vessel-full' : 'vessel-count', text, lines: [lineOf(fact)] }];
 }
 
-function floorAtLeastOne(value: Rational): Rational {
-  const whole = value.n / value.d;
-  return rational(whole > 0n ? whole : 1n);
+/** How full so many of them would be against what is written. */
+function fillText(fact: VesselFact, count: Rational, full: Rational): string {
+  const advice = compare(full, ONE) > 0 ? 'more than there may be room for' : 'and done sooner';
+  return `In ${tinText(fact, count)} it stands ${percentText(full)} as full as written, ${advice}.`;
 }
 
 /** Makes that are mixed in one go and are more than the mixer holds. */

@@ -1,0 +1,142 @@
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readFileSync, realpathSync, rmSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { UsageError } from '../command.js';
+import { fileProblem } from '../files/problems.js';
+import { writeAtomically } from '../files/write-atomically.js';
+
+/*
+ * The folder that a site is written to. A list of our own says which files are ours, what each was made from and when
+ * its recipe last changed; so a file is written only when it has to be, files of recipes that are gone are taken away,
+ * and nothing else is ever touched.
+ */
+
+const LIST = 'quern-site.json';
+
+interface ListedFile {
+  /** SHA-256 of all that the file is made from. */
+  readonly inputs: string;
+  /** ISO 8601 moment at which that last changed. */
+  readonly changed: string;
+}
+
+interface SiteList {
+  readonly format: 'quern-site';
+  readonly version: 1;
+  readonly made: string;
+  readonly files: Readonly<Record<string, ListedFile>>;
+}
+
+export interface FolderFile {
+  readonly path: string;
+  readonly inputs: string;
+  readonly render: () => string | Uint8Array;
+}
+
+export interface WrittenSite {
+  readonly written: number;
+  readonly kept: number;
+  readonly removed: number;
+}
+
+const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex');
+
+export class SiteFolder {
+  readonly #before: Readonly<Record<string, ListedFile>>;
+
+  /** @throws UsageError when the list in the folder is not one of ours. */
+  constructor(
+    readonly folder: string,
+    /** The path as the reader gave it. */
+    readonly shown: string,
+    /** Changes with every version of the program, whose pages may look different. */
+    readonly made: string,
+  ) {
+    const list = this.#readList();
+    this.#before = list?.made === made ? list.files : outdated(list?.files ?? {});
+  }
+
+  /** When what a key stands for last changed: at the moment given, or earlier if it was the same then. */
+  changedAt(path: string, inputs: string, now: string): string {
+    const before = this.#before[path];
+    return before?.inputs === hashOf(inputs) ? before.changed : now;
+  }
+
+  /**
+   * Writes what has changed, tells how far it is, and takes away what is no longer made.
+   * @throws UsageError when a file that is not ours stands in the way, or one cannot be written.
+   */
+  write(files: readonly FolderFile[], now: string, told: (done: number) => void): WrittenSite {
+    this.#refuseStrangers(files);
+    const after: Record<string, ListedFile> = {};
+    let written = 0;
+    for (const [index, { path, inputs, render }] of files.entries()) {
+      const changed = this.changedAt(path, inputs, now);
+      after[path] = { inputs: hashOf(inputs), changed };
+      const place = join(this.folder, path);
+      if (this.#before[path]?.inputs !== after[path].inputs || !existsSync(place)) {
+        makeFolder(dirname(place), this.shown);
+        writeAtomically(place, render(), relative(process.cwd(), place));
+        written++;
+      }
+      told(index + 1);
+    }
+    const gone = Object.keys(this.#before).filter((path) => !(path in after));
+    for (const path of gone) rmSync(this.#own(path), { force: true });
+    const list: SiteList = { format: 'quern-site', version: 1, made: this.made, files: after };
+    makeFolder(this.folder, this.shown);
+    writeAtomically(join(this.folder, LIST), `${JSON.stringify(list, null, 1)}\n`, join(this.shown, LIST));
+    return { written, kept: files.length - written, removed: gone.length };
+  }
+
+  #refuseStrangers(files: readonly FolderFile[]): void {
+    const stranger = files.find(({ path }) => !(path in this.#before) && existsSync(join(this.folder, path)));
+    if (!stranger) return;
+    throw new UsageError(
+      `${join(this.shown, stranger.path)} stands in the way: quern did not make it`,
+      'choose an empty folder, or take the file away',
+    );
+  }
+
+  /** A path of the list, which may have been tampered with: never one outside the folder. */
+  #own(path: string): string {
+    const place = join(this.folder, path);
+    const real = existsSync(dirname(place)) ? realpathSync(dirname(place)) : dirname(place);
+    const way = relative(realpathSync(this.folder), real);
+    if (way.startsWith('..')) throw new UsageError(`${join(this.shown, LIST)} names a file outside the folder: ${path}`, 'delete the list and choose an empty folder');
+    return place;
+  }
+
+  #readList(): SiteList | undefined {
+    let text: string;
+    try {
+      text = readFileSync(join(this.folder, LIST), 'utf8');
+    } catch {
+      return undefined;
+    }
+    const shown = join(this.shown, LIST);
+    let list: Partial<SiteList>;
+    try {
+      list = JSON.parse(text) as Partial<SiteList>;
+    } catch {
+      list = {};
+    }
+    if (list.format !== 'quern-site' || list.version !== 1 || typeof list.files !== 'object') {
+      throw new UsageError(`${shown} is not a list that this version of quern made`, 'choose an empty folder');
+    }
+    return list as SiteList;
+  }
+}
+
+/** The same files, each to be made again; when its recipe changed stays known. */
+function outdated(files: Readonly<Record<string, ListedFile>>): Readonly<Record<string, ListedFile>> {
+  return Object.fromEntries(Object.entries(files).map(([path, file]) => [path, { ...file, inputs: '' }]));
+}
+
+function makeFolder(folder: string, shown: string): void {
+  try {
+    mkdirSync(folder, { recursive: true });
+  } catch (error) {
+    throw fileProblem('write', shown, error);
+  }
+}
