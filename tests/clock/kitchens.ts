@@ -56,11 +56,11 @@ export function activity(id: string, parts: Partial<Activity> & Pick<Activity, '
 }
 
 export function link(from: string, to: string, gap: Allowance, reason: Link['reason'] = 'next-step'): Link {
-  return { from, to, gap, reason, product: undefined, written: false, place: undefined };
+  return { from, to, gap, reason, product: undefined, written: false, byCalendar: false, place: undefined };
 }
 
 export function dish(id: string, last: string, stand: Allowance, ready: number | undefined): Dish {
-  return { id, title: id, last, stand, standWritten: true, ready, place: undefined };
+  return { id, title: id, last, stand, standWritten: true, byCalendar: false, ready, place: undefined };
 }
 
 export const at = (low: number, high: number, shelves: number | 'all' = 1, heating = 0): OvenNeed => ({

@@ -1,4 +1,4 @@
-import { lasting, type ClockPlan, type Minute, type PlannedActivity } from '@quern/views';
+import { hourText, lasting, type ClockPlan, type Minute, type PlannedActivity } from '@quern/views';
 import { svgText } from '../escape.js';
 import { qualityText } from './clock-words.js';
 import type { Moments } from './moments.js';
@@ -42,6 +42,7 @@ class Chart {
   readonly #axis: TimeAxis;
   readonly #id: string;
   #y = 0;
+  #day: number | undefined;
   readonly #out: string[] = [];
 
   constructor(
@@ -96,21 +97,20 @@ class Chart {
       '<defs>',
       `<pattern id="${this.#id}-oven" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect class="ground" width="6" height="6"/><rect class="ink" width="2.5" height="6"/></pattern>`,
       `<pattern id="${this.#id}-hob" width="6" height="6" patternUnits="userSpaceOnUse"><rect class="ground" width="6" height="6"/><circle class="ink" cx="3" cy="3" r="1.6"/></pattern>`,
-      `<pattern id="${this.#id}-night" width="5" height="5" patternUnits="userSpaceOnUse"><rect class="dusk" width="5" height="1"/></pattern>`,
       '</defs>',
     ].join('');
   }
 
   /** Hours asleep, where the axis leaves them room. */
   #night(height: number): string {
-    const stretches = this.plan.calendar.sleep(this.#axis.from, this.#axis.to);
+    const stretches = this.plan.calendar.sleep(this.#axis.from, this.plan.totals.ready);
     if (stretches.length > 40) return '';
     return stretches
       .map(({ from, to }) => ({ x: this.#axis.at(from), width: this.#axis.at(to) - this.#axis.at(from) }))
       .filter(({ width }) => width > 0.5)
       .map(
         ({ x, width }) =>
-          `<rect x="${percent(x)}" y="${HEAD}" width="${percent(width)}" height="${height - HEAD}" fill="url(#${this.#id}-night)"/>`,
+          `<rect x="${percent(x)}" y="${HEAD}" width="${percent(width)}" height="${height - HEAD}" class="dusk"/>`,
       )
       .join('');
   }
@@ -165,14 +165,22 @@ class Chart {
   }
 
   #heading(text: string): void {
+    this.#day = undefined;
     this.#y += 8;
     this.#out.push(`<line class="rule" x1="0" x2="100%" y1="${this.#y}" y2="${this.#y}"/>`);
     this.#out.push(`<text class="lane" x="${LEFT}" y="${this.#y + 15}">${svgText(text)}</text>`);
     this.#y += 20;
   }
 
+  /** When a row begins: its day as well when that is another than the row's above. */
+  #when(at: Minute): string {
+    const { day, clock } = this.plan.calendar.local(at);
+    const other = day !== this.#day;
+    this.#day = day;
+    return other ? this.options.moments.at(at) : hourText(clock);
+  }
+
   #rowsOf(activities: readonly { activity: PlannedActivity; number: number }[]): Row[] {
-    const { moments } = this.options;
     return activities.flatMap(({ activity, number }): Row[] => {
       const heating = this.plan.heating.filter(({ before }) => before === activity.id);
       const marks = this.plan.visits.filter(({ during }) => during === activity.id).map(({ start }) => start);
@@ -180,14 +188,14 @@ class Chart {
       const heat = activity.oven?.heat ? ` at ${activity.oven.heat}` : '';
       return [
         ...heating.map((one): Row => ({
-          title: `heat the ${one.oven} to ${one.heat}, ${moments.at(one.start)}`,
+          title: `${this.#when(one.start)}  heat the ${one.oven} to ${one.heat}`,
           kind: 'heat',
           from: one.start,
           to: one.end,
           marks: [],
         })),
         {
-          title: `${number}  ${moments.at(activity.start)}  ${activity.lane} ${lasting(activity.end - activity.start)}${heat}${care}: ${activity.short}`,
+          title: `${number}  ${this.#when(activity.start)}  ${activity.lane} ${lasting(activity.end - activity.start)}${heat}${care}: ${activity.short}`,
           kind: activity.lane,
           from: activity.start,
           to: activity.end,
@@ -243,7 +251,7 @@ class Chart {
 
   #row(row: Row): void {
     const { x, width } = this.#span(row.from, row.to);
-    this.#out.push(`<text x="${LEFT}" y="${this.#y + 12}">${svgText(row.title)}</text>`);
+    this.#out.push(`<text x="${LEFT}" y="${this.#y + 12}">${svgText(shortened(row.title))}</text>`);
     this.#out.push(`<line class="track" x1="0" x2="100%" y1="${this.#y + 23}" y2="${this.#y + 23}"/>`);
     this.#out.push(this.#bar(row.kind, x, width, this.#y + 17, 11));
     if (row.doubtFrom !== undefined) {
@@ -267,6 +275,11 @@ class Chart {
     return `<rect class="bar ${kind}" x="${percent(x)}" y="${y}" width="${percent(width)}" height="${height}"${fill}/>`;
   }
 }
+
+/** As many letters as a narrow screen has room for; the timetable has the whole sentence. */
+const LETTERS = 54;
+const shortened = (text: string): string =>
+  text.length <= LETTERS ? text : `${text.slice(0, LETTERS - 1).trimEnd()}…`;
 
 const percent = (value: number): string => `${Math.round(value * 100) / 100}%`;
 
@@ -305,9 +318,9 @@ export function chartWords(plan: ClockPlan, moments: Moments): string {
 }
 
 const style = [
-  '.quern-clock-chart{--ink:#1d2b2a;--quiet:#52605e;--paper:#fffefb;--ground:#fffefb;--line:#c9cfca;--dusk:#dfe3de;font:12px/1.2 system-ui,"Segoe UI",Roboto,"Liberation Sans",sans-serif}',
-  '@media (prefers-color-scheme:dark){.quern-clock-chart{--ink:#e6ebe6;--quiet:#a9b4af;--paper:#151b1b;--ground:#151b1b;--line:#3a4543;--dusk:#26302f}}',
-  '@media print{.quern-clock-chart{--ink:#000;--quiet:#333;--paper:#fff;--ground:#fff;--line:#bbb;--dusk:#ddd}}',
+  '.quern-clock-chart{--ink:#1d2b2a;--quiet:#52605e;--paper:#fffefb;--ground:#fffefb;--line:#c9cfca;--dusk:#eef0ea;font:12px/1.2 system-ui,"Segoe UI",Roboto,"Liberation Sans",sans-serif}',
+  '@media (prefers-color-scheme:dark){.quern-clock-chart{--ink:#e6ebe6;--quiet:#a9b4af;--paper:#151b1b;--ground:#151b1b;--line:#3a4543;--dusk:#1f2827}}',
+  '@media print{.quern-clock-chart{--ink:#000;--quiet:#333;--paper:#fff;--ground:#fff;--line:#bbb;--dusk:#eee}}',
   '.quern-clock-chart .paper{fill:var(--paper)}.quern-clock-chart text{fill:var(--ink)}.quern-clock-chart .quiet{fill:var(--quiet);font-size:11px}',
   '.quern-clock-chart .lane{font-weight:600;font-size:13px}.quern-clock-chart .number{font-size:10px}',
   '.quern-clock-chart .bar{stroke:var(--ink);stroke-width:1}.quern-clock-chart .hands{fill:var(--ink)}.quern-clock-chart .wait{fill:var(--ground)}',

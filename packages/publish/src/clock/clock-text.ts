@@ -74,7 +74,7 @@ function entryLines(entry: TimetableEntry, options: ClockTextOptions, several: b
         ]
       : [];
   return [
-    `  ${clock}  ${WORD[entry.kind].padEnd(6)}${plainText(entry.text)}${note ? `  [${plainText(note)}]` : ''}`,
+    `  ${clock}  ${WORD[entry.kind].padEnd(7)}${plainText(entry.text)}${note ? `  [${plainText(note)}]` : ''}`,
     ...reasons.map((why) => `                 ${plainText(why)}`),
   ];
 }

@@ -56,7 +56,7 @@ export function calendarSlip(calendar: ClockCalendar, start: Minute, length: Min
 }
 
 /** '07:05'. */
-export function clockText(clock: Minute): string {
+export function hourText(clock: Minute): string {
   const minutes = clock % 60;
   const hours = (clock - minutes) / 60;
   return `${hours < 10 ? '0' : ''}${hours}:${minutes < 10 ? '0' : ''}${minutes}`;

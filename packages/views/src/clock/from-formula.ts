@@ -128,6 +128,7 @@ class DishParts {
         last: last.id,
         stand: stand.gap,
         standWritten: stand.written,
+        byCalendar: stand.byCalendar,
         ready: this.request.ready,
         place: linePlace(dish.ref),
       },
@@ -306,16 +307,7 @@ class DishParts {
       steps.forEach((item, at) => {
         const made = this.#step(make, item, `${this.key}/${key}/${batches.from + at + 1}`, batches, batch);
         if (at > 0) this.#follow(before, made, item);
-        else
-          this.#link(
-            before.id,
-            made.id,
-            { least: 0, preferred: 0, most: BETWEEN_STEPS },
-            'batch',
-            undefined,
-            false,
-            item,
-          );
+        else this.#link(before.id, made.id, ownLimit({ ...AT_ONCE, most: BETWEEN_STEPS }, 'batch'), item);
         before = { id: made.id, lane: made.lane };
       });
       if (this.#activities.length > MOST_ACTIVITIES) break;
@@ -325,7 +317,7 @@ class DishParts {
 
   #follow(before: { readonly id: string; readonly lane: Activity['lane'] }, next: Activity, item: StepItem): void {
     const at = (gap: Allowance, reason: LinkReason): void =>
-      this.#link(before.id, next.id, gap, reason, undefined, false, item);
+      this.#link(before.id, next.id, ownLimit(gap, reason), item);
     if (before.lane === 'oven' && next.lane === 'oven' && next.oven) {
       // The dish stays in the oven, which is hot.
       this.#replace(next.id, { ...next, oven: { ...next.oven, heating: 0 } });
@@ -340,16 +332,8 @@ class DishParts {
     this.#activities[index] = activity;
   }
 
-  #link(
-    from: string,
-    to: string,
-    gap: Allowance,
-    reason: LinkReason,
-    product: string | undefined,
-    written: boolean,
-    item: StepItem | InItem,
-  ): void {
-    this.#links.push({ from, to, gap, reason, product, written, place: linePlace(item.ref) });
+  #link(from: string, to: string, standing: Standing, item: StepItem | InItem, product?: string): void {
+    this.#links.push({ from, to, ...standing, product, place: linePlace(item.ref) });
   }
 
   /** The next step waits for what a line draws. */
@@ -365,7 +349,7 @@ class DishParts {
     );
     for (const source of this.#ends(origin.formula, origin.make, origin.scope, until)) {
       const stand = standing(origin.make, source.lane === 'wait' && drawnAt.size < 2, FINISHED);
-      this.#link(source.id, waiting, stand.gap, stand.reason, product.name, stand.written, item);
+      this.#link(source.id, waiting, stand, item, product.name);
     }
   }
 
@@ -432,25 +416,28 @@ function heatOf(written: Temperature): Heat {
   return { low: celsius(written.low), high: celsius(written.high) };
 }
 
+/** A limit that nobody wrote. */
+const ownLimit = (gap: Allowance, reason: LinkReason): Standing => ({ gap, reason, written: false, byCalendar: false });
+
+/** How long something stands, and what says so. */
+type Standing = Pick<Link, 'gap' | 'reason' | 'written' | 'byCalendar'>;
+
 /**
  * How long a thing may stand before it is used, and how long it must (`best after`). The first `keeps` counts: others
  * speak of other places, or of the thing once opened. After a wait nothing stands beyond the wait's own range.
  */
-function standing(
-  make: Make,
-  afterWait: boolean,
-  usual: Minute,
-): { gap: Allowance; reason: LinkReason; written: boolean } {
+function standing(make: Make, afterWait: boolean, usual: Minute): Standing {
   const best = make.bestAfter[0]?.content.time;
   const keeps = make.keeps[0]?.content.time;
   const least = best ? wholeMinutes(best.low.minutes) : 0;
+  const byCalendar = best?.low.parts.every((part) => isCalendarUnit(part.unit)) ?? false;
   if (keeps) {
     const most = Math.max(least, wholeMinutes(keeps.high.minutes));
-    return { gap: { least, preferred: least, most }, reason: 'kept', written: true };
+    return { gap: { least, preferred: least, most }, reason: 'kept', written: true, byCalendar };
   }
-  if (best) return { gap: { least, preferred: least, most: Infinity }, reason: 'kept', written: true };
-  if (afterWait) return { gap: AT_ONCE, reason: 'after-wait', written: false };
-  return { gap: { least: 0, preferred: 0, most: usual }, reason: 'drawn', written: false };
+  if (best) return { gap: { least, preferred: least, most: Infinity }, reason: 'kept', written: true, byCalendar };
+  if (afterWait) return { gap: AT_ONCE, reason: 'after-wait', written: false, byCalendar };
+  return { gap: { least: 0, preferred: 0, most: usual }, reason: 'drawn', written: false, byCalendar };
 }
 
 interface Origin {

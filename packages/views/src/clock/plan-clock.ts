@@ -1,7 +1,7 @@
 import { diagnose, type Diagnostic, type Outcome, type Place } from '@quern/text';
 import type { Formula, Kitchen } from '@quern/compiler';
 import { timeText } from '../common/time-text.js';
-import { calendarSlip, clockText, type ClockCalendar } from './calendar.js';
+import { calendarSlip, hourText, type ClockCalendar } from './calendar.js';
 import { awakeHours, planKitchen, type AwakeHours } from './clock-kitchen.js';
 import type {
   ClockPlan,
@@ -18,7 +18,15 @@ import { explain, type Change, type NoPlan } from './explain.js';
 import { partsOf, type DishRequest, type PlannedParts } from './from-formula.js';
 import { turnDial } from './jobs.js';
 import { buildNetwork } from './network.js';
-import { standingTop, topOf, type Activity, type Heat, type Minute, type PlanProblem } from './problem.js';
+import {
+  standingTop,
+  topOf,
+  type Activity,
+  type Allowance,
+  type Heat,
+  type Minute,
+  type PlanProblem,
+} from './problem.js';
 import { reasonsFor } from './reasons.js';
 import type { Budget, Found } from './search.js';
 import { searchFor, solve, type Solution } from './solve.js';
@@ -144,23 +152,34 @@ function byCalendar(problem: PlanProblem, calendar: ClockCalendar, budget: Budge
 }
 
 function slipDays(problem: PlanProblem, plan: Found, calendar: ClockCalendar): { problem: PlanProblem; key: string } {
+  const ends = new Map(problem.activities.map((activity, index) => [activity.id, plan.ends[index] ?? 0]));
+  const later = (allowance: Allowance, by: Minute): Allowance => ({
+    least: allowance.least + by,
+    preferred: allowance.preferred + by,
+    most: allowance.most + by,
+  });
+  const aged = <T extends { readonly byCalendar: boolean }>(one: T, gap: Allowance, from: string): Allowance =>
+    one.byCalendar ? later(gap, calendarSlip(calendar, ends.get(from) ?? 0, gap.least)) : gap;
   const activities = problem.activities.map((activity, index) => {
     const start = plan.starts[index] ?? 0;
     const slip = activity.byCalendar ? calendarSlip(calendar, start, (plan.ends[index] ?? 0) - start) : 0;
-    const { least, preferred, most } = activity.time;
     const care = activity.care.map((one) =>
       one.byCalendar ? { ...one, falls: one.falls.map((fall) => fall + calendarSlip(calendar, start, fall)) } : one,
     );
-    return { ...activity, time: { least: least + slip, preferred: preferred + slip, most: most + slip }, care };
+    return { ...activity, time: later(activity.time, slip), care };
   });
-  const slipped = { ...problem, activities };
+  const links = problem.links.map((link) => ({ ...link, gap: aged(link, link.gap, link.from) }));
+  const dishes = problem.dishes.map((dish) => ({ ...dish, stand: aged(dish, dish.stand, dish.last) }));
+  const slipped = { ...problem, activities, links, dishes };
   return { problem: slipped, key: keyOf(slipped) };
 }
 
-const keyOf = (problem: PlanProblem): string =>
-  problem.activities
-    .map(({ time, care }) => `${time.least};${care.map(({ falls }) => falls.join()).join('/')}`)
-    .join('|');
+const keyOf = ({ activities, links, dishes }: PlanProblem): string =>
+  [
+    ...activities.map(({ time, care }) => `${time.least};${care.map(({ falls }) => falls.join()).join('/')}`),
+    ...links.map(({ gap }) => gap.least),
+    ...dishes.map(({ stand }) => stand.least),
+  ].join('|');
 
 // ---- what is said when there is no plan ------------------------------------------------------------------------------
 
@@ -191,7 +210,7 @@ function noPlanMessage(
         related,
       );
     case 'asleep': {
-      const hours = `${clockText(awake.from)}-${clockText(awake.to)}`;
+      const hours = `${hourText(awake.from)}-${hourText(awake.to)}`;
       return diagnose(
         'T02',
         request.place,

@@ -106,6 +106,8 @@ export interface Link {
   readonly product: string | undefined;
   /** Whether the limit was written (`keeps`, a wait's range) or is one of the clock's own (1 h, 2 h). */
   readonly written: boolean;
+  /** What it must stand (`best after`) is written in days, weeks or months. */
+  readonly byCalendar: boolean;
   readonly place: Place | undefined;
 }
 
@@ -117,6 +119,8 @@ export interface Dish {
   /** From done to served: at least `best after`, at most its `keeps` (or two hours). */
   readonly stand: Allowance;
   readonly standWritten: boolean;
+  /** What it must stand (`best after`) is written in days, weeks or months. */
+  readonly byCalendar: boolean;
   /** When it has to be ready: a moment, or undefined when the plan runs forward from a start or is free of dates. */
   readonly ready: Minute | undefined;
   readonly place: Place | undefined;

@@ -3,7 +3,7 @@ import type { Network } from './network.js';
 import type { Activity, Link, Minute, PlanProblem } from './problem.js';
 import type { Found } from './search.js';
 import type { Reasons } from './clock-plan.js';
-import { clockText, type ClockCalendar } from './calendar.js';
+import { hourText, type ClockCalendar } from './calendar.js';
 import { allowed, lasting, stepName } from './words.js';
 
 /** The reasons beside a plan, by activity. Each is one rule of docs/clock.md applied to one line. */
@@ -100,9 +100,8 @@ function sleepReason(
   const start = (plan.starts[index] ?? 0) - (activity.oven?.heating ?? 0);
   const end = plan.ends[index] ?? 0;
   for (const sleep of problem.sleep) {
-    if (start === sleep.to)
-      mayNot.push(`not earlier: nobody is up before ${clockText(calendar.local(sleep.to).clock)}`);
-    if (end === sleep.from) mayNot.push(`not later: nobody is up after ${clockText(calendar.local(sleep.from).clock)}`);
+    if (start === sleep.to) mayNot.push(`not earlier: nobody is up before ${hourText(calendar.local(sleep.to).clock)}`);
+    if (end === sleep.from) mayNot.push(`not later: nobody is up after ${hourText(calendar.local(sleep.from).clock)}`);
   }
 }
 

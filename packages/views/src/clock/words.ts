@@ -1,5 +1,5 @@
 import { printMinutes, printMinutesRange, rational } from '@quern/quantity';
-import { clockText, type ClockCalendar } from './calendar.js';
+import { hourText, type ClockCalendar } from './calendar.js';
 import type { Allowance, Minute } from './problem.js';
 
 /** '1 h 55 min'. */
@@ -15,7 +15,7 @@ export function allowed({ least, most }: Allowance): string {
 /** '02:40', '21:10 the day before', '07:00 two days after': reckoned from another moment's day. */
 export function moment(calendar: ClockCalendar, at: Minute, from: Minute): string {
   const { day, clock } = calendar.local(at);
-  return clockText(clock) + daysApart(day - calendar.local(from).day);
+  return hourText(clock) + daysApart(day - calendar.local(from).day);
 }
 
 const SMALL = ['', 'the day', 'two days', 'three days', 'four days', 'five days', 'six days', 'seven days'];
