@@ -19,6 +19,7 @@ export function checkArchive(command: string, folder: string, recipes: number): 
     if (index % 100 === 0) mkdirSync(shelf, { recursive: true });
     writeFileSync(join(shelf, `${index}.quern`), recipeText(index));
   }
+  rmSync(join(folder, 'cache'), { recursive: true, force: true });
   const first = check(command, folder, archive);
   const changed = join(archive, '0', '7.quern');
   writeFileSync(changed, readFileSync(changed, 'utf8').replace('note ', 'note Really: '));
@@ -45,6 +46,7 @@ export function checkArchive(command: string, folder: string, recipes: number): 
 }
 
 function check(command: string, folder: string, archive: string): Run {
+  const cache = join(folder, 'cache');
   const peak = join(folder, 'peak.cjs');
   const result = join(folder, 'peak.txt');
   writeFileSync(
@@ -52,7 +54,7 @@ function check(command: string, folder: string, archive: string): Run {
     `process.on('exit', () => require('node:fs').writeFileSync(${JSON.stringify(result)}, String(process.resourceUsage().maxRSS)));`,
   );
   const started = performance.now();
-  const { status, stderr } = spawnSync(process.execPath, ['-r', peak, command, 'check', archive], {
+  const { status, stderr } = spawnSync(process.execPath, ['-r', peak, command, 'check', archive, '--cache', cache], {
     cwd: folder,
     encoding: 'utf8',
     stdio: ['ignore', 'ignore', 'pipe'],

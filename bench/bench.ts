@@ -23,7 +23,7 @@ interface Options {
 export async function bench({ gate, save }: Options): Promise<number> {
   const folder = join(root, '.cache', 'bench');
   mkdirSync(folder, { recursive: true });
-  const command = join(root, 'packages', 'cli', 'dist', 'quern.cjs');
+  const command = join(root, 'packages', 'cli', 'dist', 'bundle', 'quern.mjs');
   const rounds = gate ? 3 : 9;
   const all: Measured[] = [
     ...(await parseSpeed(gate ? 100 : 300, rounds)),

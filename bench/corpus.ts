@@ -1,7 +1,7 @@
 /** Realistic recipes in any number, always the same ones. */
 
 const flours = ['wheat flour', 'whole rye flour', 'bread flour', 'spelt flour', 'cornmeal', 'buckwheat flour'];
-const liquids = ['water', 'whole milk', 'buttermilk', 'orange juice', 'whipping cream', 'cider'];
+const liquids = ['water', 'whole milk', 'buttermilk', 'orange juice', 'whipping cream', 'dry cider'];
 const fats = ['butter', 'olive oil', 'lard', 'sunflower oil'];
 const sweets = ['white sugar', 'brown sugar', 'honey', 'maple syrup', 'dates'];
 const more = [
@@ -69,7 +69,7 @@ export function recipeText(index: number): string {
     );
     if (next(2) === 0) lines.push(`  wait ${pick(times)} at ${4 + next(20)} C: Leave to stand, covered.`);
     if (next(2) === 0) lines.push(`  hob ${pick(times)}: Warm gently until it thickens.`);
-    if (next(3) === 0) lines.push('  lose 3 % as water');
+    if (next(3) === 0) lines.push('  lose 1 % as water');
     lines.push('');
   }
   lines.push(`  oven ${pick(times)} at ${160 + 10 * next(7)} C: Bake until golden.`, '  keeps 3 d at 4 C, covered', '');

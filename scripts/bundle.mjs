@@ -1,29 +1,54 @@
 // Bundles what runs outside the workspace, straight from the sources; nothing has to be built first.
 // `node scripts/bundle.mjs [NAME…]`, or import `bundle`.
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { root } from './run-ts.mjs';
 
-const node = { platform: 'node', target: 'node20.19', format: 'cjs' };
+const source = (path) => join(root, 'packages', path);
+const node = { platform: 'node', target: 'node20.19' };
 const browser = { platform: 'browser', target: 'es2022', format: 'iife', minify: true };
-
-/** Every bundle by a short name: from which source, to which file, both under packages/. */
-const bundles = {
-  cli: { from: 'cli/src/main.ts', to: 'cli/dist/quern.cjs', ...node, banner: { js: '#!/usr/bin/env node' } },
-  server: { from: 'server/src/main-node.ts', to: 'server/dist/quern-server.cjs', ...node },
-  'server-browser': { from: 'server/src/main-browser.ts', to: 'server/dist/quern-server.browser.js', ...browser },
-  extension: { from: 'vscode/src/extension.ts', to: 'vscode/dist/extension.cjs', ...node, external: ['vscode'] },
-  desk: { from: 'desk/src/main.ts', to: 'desk/dist/desk.js', ...browser },
+// What a module loaded by `import` may lack when the libraries in it were written for `require`.
+const withRequire = {
+  js: "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);",
 };
+
+/** Every bundle by a short name. The command is in parts, so that it loads only what the one asked for needs. */
+const bundles = {
+  cli: {
+    ...node,
+    format: 'esm',
+    splitting: true,
+    entryPoints: { quern: source('cli/src/main.ts') },
+    outdir: source('cli/dist/bundle'),
+    outExtension: { '.js': '.mjs' },
+    chunkNames: 'parts/[name]-[hash]',
+    minifySyntax: true,
+    minifyWhitespace: true,
+    banner: withRequire,
+  },
+  server: { ...node, format: 'cjs', ...one('server/src/main-node.ts', 'server/dist/quern-server.cjs') },
+  'server-browser': { ...browser, ...one('server/src/main-browser.ts', 'server/dist/quern-server.browser.js') },
+  extension: {
+    ...node,
+    format: 'cjs',
+    external: ['vscode'],
+    ...one('vscode/src/extension.ts', 'vscode/dist/extension.cjs'),
+  },
+  desk: { ...browser, ...one('desk/src/main.ts', 'desk/dist/desk.js') },
+};
+
+function one(from, to) {
+  return { entryPoints: [source(from)], outfile: source(to) };
+}
 
 /** Makes the bundles of these names; all of them when none is given. */
 export async function bundle(names = Object.keys(bundles)) {
   for (const name of names) {
-    const { from, to, ...options } = bundles[name];
+    const options = bundles[name];
+    if (options.outdir !== undefined) rmSync(options.outdir, { recursive: true, force: true });
     await build({
-      entryPoints: [join(root, 'packages', from)],
-      outfile: join(root, 'packages', to),
       bundle: true,
       conditions: ['@quern/source'],
       legalComments: 'none',
