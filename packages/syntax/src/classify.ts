@@ -15,6 +15,7 @@ export type RuleName =
   | 'everyLine'
   | 'checkLine'
   | 'blockLine'
+  | 'makeLine'
   | 'courseLine'
   | 'textFact'
   | 'listFact'

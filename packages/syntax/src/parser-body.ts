@@ -95,14 +95,12 @@ export abstract class BodyParser extends AmountParser {
     ]);
   });
 
-  readonly timeWord = this.RULE('timeWord', (): IToken => this.CONSUME(t.TimeWord));
-
   readonly measuredTime = this.RULE('measuredTime', (about: IToken | undefined): Time => {
     const range = this.SUBRULE(this.range);
     this.ACTION(() => {
       if (!this.is(t.TimeWord)) this.failTime();
     });
-    const word = this.SUBRULE(this.timeWord);
+    const word = this.CONSUME(t.TimeWord);
     let last: IToken = word;
     let more: TimePart | undefined;
     let high: readonly TimePart[] | undefined;
@@ -581,6 +579,17 @@ export abstract class BodyParser extends AmountParser {
   readonly blockLine = this.RULE('blockLine', (): Bare<BlockLine> => {
     const word = this.CONSUME(t.Opening);
     const name = this.SUBRULE(this.name, { ARGS: [PLAIN_NAME] });
+    return this.ACTION(() => ({
+      kind: 'block',
+      block: word.image.toLowerCase() as BlockWord,
+      wordSpan: this.span(word),
+      name,
+    }));
+  });
+
+  readonly makeLine = this.RULE('makeLine', (): Bare<BlockLine> => {
+    const word = this.CONSUME(t.Opening);
+    const name = this.SUBRULE(this.name, { ARGS: [PLAIN_NAME] });
     let equal: Measure | undefined;
     this.OPTION(() => {
       this.CONSUME(t.Equals);
@@ -592,7 +601,7 @@ export abstract class BodyParser extends AmountParser {
     });
     return this.ACTION(() => ({
       kind: 'block',
-      block: word.image.toLowerCase() as BlockWord,
+      block: 'make',
       wordSpan: this.span(word),
       name,
       ...(equal && { equal }),

@@ -127,15 +127,12 @@ export class LineParser extends BodyParser {
     return this.ACTION(() => ({ kind: 'cup', system: system.image.toLowerCase() as CupSystem }));
   });
 
-  /** The words after a number that say what is counted. */
-  readonly counted = this.RULE('counted', (): Words => this.SUBRULE(this.name, { ARGS: [PLAIN] }));
-
   readonly givesFact = this.RULE('givesFact', (): Bare<GivesFact> => {
     this.CONSUME(t.Opening);
     const yielded = this.SUBRULE(this.amount);
     let thing: Words | undefined;
     this.OPTION(() => {
-      thing = this.SUBRULE(this.counted);
+      thing = this.SUBRULE(this.name, { ARGS: [PLAIN] });
     });
     return this.ACTION((): Bare<GivesFact> => {
       const about = yielded.about ? { about: true } : {};
@@ -167,7 +164,7 @@ export class LineParser extends BodyParser {
     const range = this.SUBRULE(this.range);
     let thing: Words | undefined;
     this.OPTION(() => {
-      thing = this.SUBRULE(this.counted);
+      thing = this.SUBRULE(this.name, { ARGS: [PLAIN] });
     });
     return this.ACTION(() => ({ kind: 'serves', range, ...(thing && { thing }) }));
   });

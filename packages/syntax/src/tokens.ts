@@ -311,3 +311,10 @@ export function spanOf(token: IToken, base = 0): Span {
 export function unitDimension(token: IToken): string {
   return units[token.payload as UnitId].dimension;
 }
+
+/** How the small word of a token is written. */
+export function spellingOf(type: TokenType): string {
+  if (type === ALittle) return 'a little';
+  for (const [spelling, meaning] of MEANINGS) if (meaning === type) return spelling;
+  return type.name;
+}

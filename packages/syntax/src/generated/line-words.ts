@@ -20,7 +20,7 @@ export const lineWords: readonly LineWord[] = [
   {"word":"every","kind":"every","rule":"everyLine","mode":"prose","form":"every TIME, TIME: words","example":"every 3 d, 1 min: Turn the jar over.","says":"care during the line above, or the upkeep of a culture","standsIn":["make","culture"]},
   {"word":"check","kind":"check","rule":"checkLine","mode":"note","form":"check AMOUNT NAME on NAME","example":"check 78 % water on flour","says":"a test inside the recipe","standsIn":["make"]},
   {"word":"recipe","kind":"block","rule":"blockLine","mode":"list","form":"recipe NAME","example":"recipe Pennymoss Black Tin Loaf","says":"begins a recipe","standsIn":["file"]},
-  {"word":"make","kind":"block","rule":"blockLine","mode":"list","form":"make NAME = MEASURE","example":"make dough = 2335 g","says":"begins a product of the recipe","standsIn":["recipe","variant"]},
+  {"word":"make","kind":"block","rule":"makeLine","mode":"list","form":"make NAME = MEASURE","example":"make dough = 2335 g","says":"begins a product of the recipe","standsIn":["recipe","variant"]},
   {"word":"variant","kind":"block","rule":"blockLine","mode":"list","form":"variant NAME","example":"variant one loaf","says":"begins a variant of the recipe","standsIn":["recipe"]},
   {"word":"food","kind":"block","rule":"blockLine","mode":"list","form":"food NAME","example":"food beet syrup","says":"begins a food of the file","standsIn":["file"]},
   {"word":"culture","kind":"block","rule":"blockLine","mode":"list","form":"culture NAME","example":"culture rye starter","says":"begins a food that is owned and fed, never bought","standsIn":["file"]},
