@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { sentence } from '@quern/text';
 import { MARKETS } from '@quern/views';
 import { labelText, allergenSentences } from './said.js';
-import { compiled, labelled } from './world.js';
+import { compiled, foods, labelled } from './world.js';
 
 const BREAD = `recipe Quay Loaf
 gives 2 loaves
@@ -39,6 +39,18 @@ describe('allergens', () => {
     expect(names(allergens.cannotSay)).toEqual(['frobnut paste']);
     expect(alerts[0]).toMatch(/Not in the food table: frobnut paste/);
     expect(complete).toBe(false);
+  });
+
+  test('of a food that is known in part are contained as far as they are known, and the rest cannot be said', () => {
+    const partly = foods.names().flatMap((name) => {
+      const answer = foods.find(name);
+      const known = answer.kind === 'found' ? answer.match.food.allergensAtLeast : undefined;
+      return known?.includes('milk') ? [name] : [];
+    });
+    expect(partly.length).toBeGreaterThan(0);
+    const { allergens } = labelled(BREAD.replace('20 g butter', `20 g ${partly[0]}`)).value;
+    expect(names(allergens.contains)).toContain('milk');
+    expect(names(allergens.cannotSay)).toEqual([partly[0]]);
   });
 
   test('that a kitchen or a food declares as traces may be contained, and say why', () => {

@@ -240,4 +240,13 @@ make broth
     expect(rows.get('salt')?.atLeast).toBe(true);
     expect(rows.get('fat')?.atLeast).toBe(false);
   });
+
+  test('a weight that may be that of the thing as bought is said to count as edible, unless something is binned', () => {
+    const pears = (more: string): string =>
+      `recipe Pears\n\nmake pears\n  1 kg mangoes\n  hands 5 min: Peel.\n${more}  100 g sugar\n  hob 10 min: Stew.\n`;
+    expect(labelled(pears('')).value.notes.join(' ')).toMatch(/Weights count as edible: mangoes/);
+    expect(labelled(pears('  bin 30 % of mangoes as peel and stones\n')).value.notes.join(' ')).not.toMatch(
+      /count as edible/,
+    );
+  });
 });

@@ -46,7 +46,6 @@ const example: CautionFood = {
   name: 'it',
   flags: [],
   roles: [],
-  allergens: [],
   note: '',
   grams: rational(100),
   inDish: true,

@@ -108,14 +108,14 @@ function declarationTable({ heading, columns, percentHeading, rows }: Declaratio
   );
 }
 
-function explanationTable({ nutrient, unit, total, atLeast, rows }: Explanation): ElementNode {
+function explanationTable({ name, unit, total, atLeast, rows }: Explanation): ElementNode {
   const cells = (texts: readonly string[]): ElementNode =>
     element(
       'tr',
       {},
       ...texts.map((text, index) => element(index === 0 ? 'th' : 'td', index === 0 ? { scope: 'row' } : {}, text)),
     );
-  const title = `${nutrient}: ${atLeast ? 'at least ' : ''}${total} ${unit} in all`;
+  const title = `${name}: ${atLeast ? 'at least ' : ''}${total} ${unit} in all`;
   return element(
     'div',
     { className: ['quern-scroll'], role: 'region', ariaLabel: title, tabIndex: 0 },

@@ -22,6 +22,8 @@ font:1rem/1.5 "Iowan Old Style",Palatino,Charter,"Bitstream Charter",Georgia,ser
 .quern-label tbody .quern-level-2 th{font-weight:400;padding-inline-start:2.4rem}
 .quern-label td,.quern-label thead th+th{text-align:end;white-space:nowrap}
 .quern-label .quern-scroll{overflow-x:auto}
+.quern-label caption{padding:.8rem 0 .2rem;font-weight:600}
+.quern-label caption~tbody :is(th,td:last-child){white-space:normal;font-weight:400}
 .quern-label .quern-notes{color:var(--quiet);font-size:.86rem;padding-inline-start:1.1rem;margin:.6rem 0}
 .quern-label .quern-cautions{list-style:none;padding:0;margin:.4rem 0}
 .quern-label .quern-cautions li{margin:.6rem 0;padding-inline-start:.8rem;border-inline-start:3px solid var(--rule)}

@@ -90,7 +90,7 @@ function declarationText(
   return [title, '-'.repeat(title.length), ...table([head, ...body]), ...key].join('\n');
 }
 
-function explanationText({ nutrient, unit, total, atLeast, rows }: Explanation): string {
+function explanationText({ name, unit, total, atLeast, rows }: Explanation): string {
   const body = rows.map(({ food, entry, grams, per100, amount, sources }) => [
     `  ${plainText(food)}`,
     `${grams} g`,
@@ -98,7 +98,7 @@ function explanationText({ nutrient, unit, total, atLeast, rows }: Explanation):
     `${amount} ${unit}`,
     entry === undefined ? 'not in the table' : sources.join(' '),
   ]);
-  return [`${nutrient}: ${atLeast ? 'at least ' : ''}${total} ${unit} in all`, ...table(body)].join('\n');
+  return [`${name}: ${atLeast ? 'at least ' : ''}${total} ${unit} in all`, ...table(body)].join('\n');
 }
 
 /** Rows as lines: the first column to the left, the others to the right. */

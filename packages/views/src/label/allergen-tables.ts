@@ -1,4 +1,4 @@
-import type { AllergenId } from '@quern/compiler';
+import type { AllergenId, Food } from '@quern/compiler';
 import type { Market } from './nutrient-list.js';
 
 /*
@@ -413,4 +413,9 @@ export function speciesNotStated(
   const bySpecies = classes.filter((one) => one.words && one.members.length > 0).flatMap((one) => one.members);
   const named = classesOfFood(classes, allergens, foodName).flatMap((one) => one.class.members);
   return [...new Set(bySpecies)].filter((member) => allergens.includes(member) && !named.includes(member));
+}
+
+/** Allergens that a food surely has. They are all of them only where `food.allergens` is given. */
+export function surelyHolds(food: Food | undefined): readonly AllergenId[] {
+  return food?.allergens ?? food?.allergensAtLeast ?? [];
 }

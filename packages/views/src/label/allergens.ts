@@ -8,7 +8,14 @@ import {
   type Product,
 } from '@quern/compiler';
 import type { Place } from '@quern/text';
-import { allergenTables, classesOfFood, classesOn, speciesNotStated, type AllergenClass } from './allergen-tables.js';
+import {
+  allergenTables,
+  classesOfFood,
+  classesOn,
+  speciesNotStated,
+  surelyHolds,
+  type AllergenClass,
+} from './allergen-tables.js';
 import type { Market } from './nutrient-list.js';
 
 /** A food that goes in somewhere on the way to the dish, whether or not it is in it at the end. */
@@ -158,18 +165,18 @@ export function allergensOf(
   const cannotSay = new Map<string, Place[]>();
   const notes = new Set<string>();
   for (const use of uses) {
-    const allergens = use.food?.allergens;
-    if (!use.food || !allergens) {
+    const allergens = surelyHolds(use.food);
+    if (!use.food?.allergens) {
       cannotSay.set(use.name, [...(cannotSay.get(use.name) ?? []), use.place]);
     }
     const name = use.food?.name ?? use.name;
     const into = use.how === 'in' ? contains : may;
     const why = use.how === 'in' ? 'ingredient' : use.how === 'optional' ? 'optional' : 'alternative';
-    for (const one of classesOfFood(classes, allergens ?? [], name))
+    for (const one of classesOfFood(classes, allergens, name))
       into.add(one.class, one.name, { food: use.name, place: use.place, why });
     for (const one of classesOfFood(classes, use.food?.traces ?? [], ''))
       may.add(one.class, one.name, { food: use.name, place: use.place, why: 'traces' });
-    for (const family of speciesNotStated(classes, allergens ?? [], name)) {
+    for (const family of speciesNotStated(classes, allergens, name)) {
       notes.add(`${use.name}: this list names ${family} by their kind; say which it is`);
     }
   }

@@ -7,6 +7,8 @@ import { contributionsTo, type Nutrition } from './nutrition.js';
 /** Where one figure comes from: what each food gives of it. */
 export interface Explanation {
   readonly nutrient: LabelNutrient;
+  /** In words. */
+  readonly name: string;
   readonly unit: string;
   /** Of the whole dish, unrounded to three decimals. */
   readonly total: string;
@@ -37,6 +39,33 @@ const UNITS: Readonly<Partial<Record<LabelNutrient, string>>> = {
   iron: 'mg',
   potassium: 'mg',
   vitaminD: 'µg',
+};
+
+const NAMES: Readonly<Record<LabelNutrient, string>> = {
+  energyKj: 'energy in kilojoules, by Annex XIV',
+  energyKcal: 'energy in kilocalories, by Annex XIV',
+  energyGeneral: 'energy by 4, 4 and 9',
+  energyTable: 'energy as the food table has it',
+  fat: 'fat',
+  saturates: 'saturates',
+  trans: 'trans fat',
+  monounsaturates: 'monounsaturates',
+  polyunsaturates: 'polyunsaturates',
+  carbohydrate: 'carbohydrate without fibre',
+  carbohydrateTotal: 'carbohydrate with fibre',
+  sugars: 'sugars',
+  addedSugars: 'added sugars',
+  fibre: 'fibre',
+  protein: 'protein',
+  salt: 'salt',
+  sodium: 'sodium',
+  cholesterol: 'cholesterol',
+  vitaminD: 'vitamin D',
+  calcium: 'calcium',
+  iron: 'iron',
+  potassium: 'potassium',
+  alcohol: 'alcohol',
+  water: 'water',
 };
 
 const COMMON: readonly LabelNutrient[] = [
@@ -83,6 +112,7 @@ export function explain(composition: Composition, nutrition: Nutrition, market: 
     if (!figure) return [];
     return {
       nutrient,
+      name: NAMES[nutrient],
       unit: UNITS[nutrient] ?? 'g',
       total: toDecimal(figure.amount.usual, 3),
       atLeast: !figure.more || !isZero(figure.more),

@@ -12,7 +12,7 @@ import {
   HUNDRED,
   type Rational,
 } from '@quern/quantity';
-import { allergenTables, classesOfFood, classesOn } from './allergen-tables.js';
+import { allergenTables, classesOfFood, classesOn, surelyHolds } from './allergen-tables.js';
 import type { Market } from './nutrient-list.js';
 import { printBy, type RoundingRule } from './rounding.js';
 import { emphasise, type Segment } from './emphasis.js';
@@ -196,7 +196,7 @@ function writer(
 ): (entry: StatementEntry, grams: Rational | undefined) => StatementItem {
   const classes = classesOn(market, day).filter((one) => !one.summaryOnly);
   const write = (entry: StatementEntry, grams: Rational | undefined): StatementItem => {
-    const named = classesOfFood(classes, entry.food?.allergens ?? [], entry.food?.name ?? entry.name).map(
+    const named = classesOfFood(classes, surelyHolds(entry.food), entry.food?.name ?? entry.name).map(
       (one) => one.name,
     );
     const parts = [...(entry.parts ?? [])].sort((a, b) => compare(b.grams ?? ZERO, a.grams ?? ZERO));

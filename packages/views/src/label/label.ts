@@ -8,7 +8,7 @@ import {
   type Formula,
   type Kitchen,
 } from '@quern/compiler';
-import { divide, multiply, rational, sign, subtract, type Rational } from '@quern/quantity';
+import { compare, divide, multiply, rational, sign, subtract, type Rational } from '@quern/quantity';
 import { diagnose, type Diagnostic, type Outcome } from '@quern/text';
 import { allergensOf, foodUses, type AllergenAccount, type FoodUse, type KitchenTraces } from './allergens.js';
 import { cautionFactsOf } from './cautions/facts-of.js';
@@ -100,7 +100,7 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
     promises,
     cautions,
     guidance: GUIDANCE,
-    notes: notesOf(composition, declaration, portions, options),
+    notes: notesOf(formula, composition, declaration, portions, options),
     explanations: explain(composition, nutrition, options.market),
     tag: tagOf(formula, statement, allergens, tagCautions(cautions)),
   };
@@ -184,6 +184,21 @@ function alertsOf(formula: Formula, composition: Composition, uses: readonly Foo
   return alerts;
 }
 
+/** Common practice, no source: a food of which a twentieth or more is peel, stone or shell may be weighed with it. */
+const NEARLY_ALL = rational(95, 100);
+
+/** Foods weighed in the recipe that are bought with peel, stone or shell, and of which no line bins anything. */
+function asBought(formula: Formula, composition: Composition): string[] {
+  const binned = new Set(
+    formula.makes.flatMap(({ pot }) =>
+      pot.entries.filter(({ kind }) => kind === 'bin').flatMap(({ parts }) => parts.map(({ food }) => food.key)),
+    ),
+  );
+  return composition.components
+    .filter(({ key, food }) => food?.ediblePortion && compare(food.ediblePortion, NEARLY_ALL) < 0 && !binned.has(key))
+    .map(({ name }) => name);
+}
+
 /** Names of declared nutrients by the foods that lack a figure for them. */
 function byMissing(declaration: Declaration): Map<string, string[]> {
   const found = new Map<string, string[]>();
@@ -191,7 +206,7 @@ function byMissing(declaration: Declaration): Map<string, string[]> {
     if (missing.length === 0) continue;
     const foods = missing.join(', ');
     const names = found.get(foods) ?? [];
-    const plain = name.replace('of which ', '').toLowerCase();
+    const plain = name.replace('of which ', '').replace(/^[A-Z]/, (letter) => letter.toLowerCase());
     if (!names.includes(plain)) names.push(plain);
     found.set(foods, names);
   }
@@ -199,6 +214,7 @@ function byMissing(declaration: Declaration): Map<string, string[]> {
 }
 
 function notesOf(
+  formula: Formula,
   composition: Composition,
   declaration: Declaration,
   portions: readonly PortionSize[],
@@ -213,6 +229,12 @@ function notesOf(
     );
   for (const [foods, names] of byMissing(declaration)) {
     notes.push(`‘At least’: figures for ${names.join(', ')} are missing, or not whole, for ${foods}.`);
+  }
+  const whole = asBought(formula, composition);
+  if (whole.length > 0) {
+    notes.push(
+      `Weights count as edible: ${whole.join(', ')}. If a weight is that of the thing as bought, bin the peel, stone or shell in a line.`,
+    );
   }
   notes.push('Figures are worked out from food tables, not analysed.');
   return notes;

@@ -152,7 +152,7 @@ export function contributionsTo(composition: Composition, nutrient: LabelNutrien
         component,
         content,
         amount: amountIn(component, slope(nutrient, content.known)).usual,
-        sources: component.food?.sources ?? [],
+        sources: component.food?.nutrientSources ?? component.food?.sources ?? [],
       };
     })
     .sort((a, b) => compare(b.amount, a.amount));

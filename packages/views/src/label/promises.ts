@@ -1,5 +1,6 @@
 import { allergensPromised, normaliseName, type AllergenId, type Food, type RecipeFacts } from '@quern/compiler';
 import type { Place } from '@quern/text';
+import { surelyHolds } from './allergen-tables.js';
 import type { FoodUse, KitchenTraces } from './allergens.js';
 
 /** Something a recipe promises of itself, in a `free of` line or as a keyword. */
@@ -45,7 +46,7 @@ function allergenTest(word: string, classes: readonly AllergenId[]): PromiseTest
     word,
     ask(food) {
       if (!food) return 'unknown';
-      if (classes.some((one) => food.allergens?.includes(one))) return 'breaks';
+      if (classes.some((one) => surelyHolds(food).includes(one))) return 'breaks';
       if (!food.allergens) return 'unknown';
       return classes.some((one) => food.traces.includes(one)) ? 'traces' : 'fine';
     },
@@ -71,7 +72,7 @@ function dietTest(word: 'vegan' | 'vegetarian'): PromiseTest {
       const breaks =
         breakingFlags.some((flag) => food.flags.includes(flag)) ||
         breakingRoles.some((role) => (food.roles as readonly string[]).includes(role)) ||
-        breakingClasses.some((one) => food.allergens?.includes(one));
+        breakingClasses.some((one) => surelyHolds(food).includes(one));
       return breaks ? 'breaks' : 'unknown';
     },
     kitchen: () => false,

@@ -101,7 +101,6 @@ function foodsOf(
         name: item.content.name.text,
         flags: food.food?.flags ?? [],
         roles: food.food?.roles ?? [],
-        allergens: food.food?.allergens,
         grams: item.weighed.grams,
         inDish: dishKeys.has(food.key) || item.optional || item.weighed.grams === undefined,
       },
@@ -113,7 +112,6 @@ function foodsOf(
       name: food.name,
       flags: food.flags,
       roles: food.roles,
-      allergens: food.allergens,
       grams: item.weighed.grams,
       inDish: true,
     }));
@@ -124,7 +122,6 @@ function foodsOf(
       name: food.name,
       flags: food.food?.flags ?? [],
       roles: food.food?.roles ?? [],
-      allergens: food.food?.allergens,
       grams: item.weighed.grams && multiply(item.weighed.grams, share),
       inDish: dishKeys.has(food.key),
     }));

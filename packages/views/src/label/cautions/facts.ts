@@ -1,4 +1,4 @@
-import type { AllergenId, FoodRole } from '@quern/compiler';
+import type { FoodRole } from '@quern/compiler';
 import type { Rational } from '@quern/quantity';
 import type { Place } from '@quern/text';
 
@@ -37,7 +37,6 @@ export interface CautionFood {
   readonly name: string;
   readonly flags: readonly string[];
   readonly roles: readonly FoodRole[];
-  readonly allergens: readonly AllergenId[] | undefined;
   /** The note after the comma, 'minced', 'whole'. */
   readonly note: string;
   /** Grams put in; undefined when not known. */
