@@ -46,16 +46,26 @@ function one(from, to) {
 /** Makes the bundles of these names; all of them when none is given. */
 export async function bundle(names = Object.keys(bundles)) {
   for (const name of names) {
-    const options = bundles[name];
-    if (options.outdir !== undefined) rmSync(options.outdir, { recursive: true, force: true });
-    await build({
-      bundle: true,
-      conditions: ['@quern/source'],
-      legalComments: 'none',
-      logLevel: 'warning',
-      ...options,
-    });
+    const { outdir } = bundles[name];
+    if (outdir !== undefined) rmSync(outdir, { recursive: true, force: true });
+    await make(bundles[name]);
   }
+}
+
+/** Makes the command in another folder, as a test does that must not disturb the others, and gives the file to start. */
+export async function bundleCommand(outdir) {
+  await make({ ...bundles.cli, outdir });
+  return join(outdir, 'quern.mjs');
+}
+
+async function make(options) {
+  await build({
+    bundle: true,
+    conditions: ['@quern/source'],
+    legalComments: 'none',
+    logLevel: 'warning',
+    ...options,
+  });
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
