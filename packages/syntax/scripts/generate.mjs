@@ -14,3 +14,6 @@ const list = JSON.parse(readFileSync(join(root, 'grammar/lines.json'), 'utf8'));
 // First the words, because everything else reads them through the parser.
 const { lineKindsModule } = await importTs('packages/syntax/scripts/line-kinds.ts');
 write('packages/syntax/src/generated/line-words.ts', lineKindsModule(list));
+
+const { tmGrammar } = await importTs('packages/syntax/scripts/tm-grammar.ts');
+write('grammar/quern.tmLanguage.json', `${JSON.stringify(tmGrammar(list), null, 2)}\n`);
