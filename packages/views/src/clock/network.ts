@@ -222,11 +222,9 @@ export function buildNetwork(
   return { problem, nodes: count, starts, ends, careNodes, rules, service, contradiction };
 }
 
-/** Whether a limit between two steps is one that the writer could set otherwise. */
-function loosens(link: Link): boolean {
-  return (
-    link.reason === 'drawn' || link.reason === 'kept' || link.reason === 'next-step' || link.reason === 'after-wait'
-  );
+/** Whether a limit between two steps is one that could be set otherwise; after a wait it is the wait's own range. */
+function loosens({ reason }: Link): boolean {
+  return reason === 'drawn' || reason === 'kept' || reason === 'next-step';
 }
 
 function serviceRules(problem: PlanProblem, aim: Aim, service: Point): Rule[] {
