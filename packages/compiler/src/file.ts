@@ -14,7 +14,7 @@ import { normaliseName, quoted } from './names.js';
 import { linePlace, placeOf } from './places.js';
 import { resolvePath } from './paths.js';
 import { surroundingsKey, type RecipeCache, type RecipeUnit } from './recipe-cache.js';
-import { Said, type Surroundings } from './recipe-unit.js';
+import { Said, type Surroundings, type Used } from './recipe-unit.js';
 
 /** How a file reaches another: its compiled form, or why not. */
 export type Reach = (
@@ -93,13 +93,13 @@ class FileCompiler {
   compile(): Compiled {
     this.#lineMessages();
     this.outline.diagnostics.forEach(this.report);
-    const foods = this.#ownFoods();
-    const cultures = this.#cultures(new FoodScope(this.book, foods));
     const used = this.#usesOf(this.outline.head, this.report);
-    const units = this.#recipeUnits({ foods, cultures, used });
+    const foods = new Map([...used.foods, ...this.#ownFoods()]);
+    const cultures = this.#cultures(new FoodScope(this.book, foods));
+    const units = this.#recipeUnits({ foods, cultures, used: used.products });
     this.#sameTitle();
     checkUnusedBlocks(outlineNames(this.outline), this.outline, this.file, this.report);
-    const dishes = new LazyDishes(units, used);
+    const dishes = new LazyDishes(units, used.products);
     const kitchens = this.outline.kitchens.map((block) => this.#kitchen(block));
     const menus = this.outline.menus.map((block: MenuBlock) => compileMenu(block, this.file, dishes, this.report));
     const diagnostics = [...this.#said.diagnostics, ...units.flatMap((unit) => unit.diagnostics)];
@@ -208,46 +208,56 @@ class FileCompiler {
 
   // ---------------------------------------------------------------- use … from
 
-  #usesOf(facts: readonly Typed<FactLine>[], report: (d: Diagnostic) => void): ReadonlyMap<string, NamedProduct> {
-    const used = new Map<string, NamedProduct>();
+  #usesOf(facts: readonly Typed<FactLine>[], report: (d: Diagnostic) => void): Used {
+    const products = new Map<string, NamedProduct>();
+    const foods = new Map<string, LedgerFood>();
     for (const { content, line } of usesOf(facts)) {
       const ref: LineRef = { file: this.file, line };
       const name = content.as?.text ?? content.name.text;
-      const product = this.#reachProduct(content, ref, report);
+      const { product, food } = this.#reachUsed(content, ref, report);
+      if (food) foods.set(normaliseName(name), { ...food, name });
       // What could not be had is still a name of this file: the line that draws it is not a second mistake.
-      used.set(normaliseName(name), {
-        kind: 'used',
-        name,
-        makeIndex: -1,
-        itemIndex: -1,
-        ref,
-        ...(product ? { used: product } : {}),
-      });
+      else {
+        products.set(normaliseName(name), {
+          kind: 'used',
+          name,
+          makeIndex: -1,
+          itemIndex: -1,
+          ref,
+          ...(product ? { used: product } : {}),
+        });
+      }
     }
-    return used;
+    return { products, foods };
   }
 
-  #reachProduct(content: UseFact, ref: LineRef, report: (d: Diagnostic) => void): Product | undefined {
+  /** The product or the food that a `use` line means; neither when it cannot be had, which is reported. */
+  #reachUsed(
+    content: UseFact,
+    ref: LineRef,
+    report: (d: Diagnostic) => void,
+  ): { readonly product?: Product; readonly food?: LedgerFood } {
     const written = content.path.text;
     const place = placeOf(ref, content.path.span);
     const path = resolvePath(this.file, written);
     if (path === undefined) {
       report(diagnose('N14', place, { path: written }));
-      return undefined;
+      return {};
     }
     if (!this.#uses.includes(path)) this.#uses.push(path);
     const found = this.reach(path);
     this.#reached.push(found.kind === 'file' ? found.compiled : undefined);
     if (found.kind === 'missing') report(diagnose('N09', place, { path: written }));
     if (found.kind === 'circle') report(diagnose('N08', place, { files: found.through.join(' uses ') }));
-    if (found.kind !== 'file') return undefined;
+    if (found.kind !== 'file') return {};
     const product = productNamed(found.compiled, content.name.text);
-    if (!product) {
+    const food = product ? undefined : found.compiled.foods.get(normaliseName(content.name.text));
+    if (!product && !food) {
       const near = nearest(normaliseName(content.name.text), drawable(found.compiled))[0];
       const help = near ? `did you mean ${quoted(near)}? ` : '';
       report(diagnose('N16', placeOf(ref, content.name.span), { name: content.name.text, path: written, near: help }));
     }
-    return product;
+    return { ...(product ? { product } : {}), ...(food ? { food } : {}) };
   }
 
   #kitchen(block: KitchenBlock): Kitchen {
@@ -325,5 +335,6 @@ export function productNamed(compiled: Compiled, name: string): Product | undefi
 }
 
 function drawable(compiled: Compiled): string[] {
-  return compiled.formulas.flatMap((formula) => [normaliseName(formula.title), ...formula.products.keys()]);
+  const made = compiled.formulas.flatMap((formula) => [normaliseName(formula.title), ...formula.products.keys()]);
+  return [...made, ...compiled.foods.keys()];
 }

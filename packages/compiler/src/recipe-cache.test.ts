@@ -20,7 +20,7 @@ make dough
   250 g water
   25 g beet syrup
   2 % fine salt on flour
-  hands 8 min: Mix the flour, water and salt.
+  hands 8 min using mixer: Mix the flour, water and salt.
 
 variant wholemeal
   swap strong wheat flour for wholemeal wheat flour
@@ -28,7 +28,7 @@ variant wholemeal
 `;
 const food = 'food beet syrup\n  contains nothing\n  weighs 1 tbsp = 20 g\n\n';
 const culture = 'culture starter\n  parts 1 strong wheat flour, 1 water\n\n';
-const file = `cup metric\n\n${loaf('One')}${loaf('Two')}${food}${loaf('Three')}${culture}`;
+const file = `cup metric\n\n${loaf('One')}${loaf('Two')}${food}${loaf('Three')}${culture}kitchen Hall\n  has 1 mixer\n`;
 
 function openSession(texts: Record<string, string> = {}): Session {
   return new Session({ read: (path) => texts[path], foods }, { lines: new LineCache() });
@@ -83,6 +83,7 @@ describe('a recipe that has not changed', () => {
     expectFresh(session, file.replace('culture starter', 'culture barm'));
     expectFresh(session, `${file}food water\n  contains nothing\n`);
     expectFresh(session, file.replace('cup metric', 'cup us'));
+    expectFresh(session, `${file}kitchen Hall\n  has 1 mixer\n`);
   });
 
   test('knows a file that the head uses has changed', () => {
@@ -122,4 +123,17 @@ test('after each of many edits a kept file says what a fresh one says', () => {
     if (next(12) === 0) text = file;
     expectFresh(session, text);
   }
+});
+
+test('a food that another file describes can be used, with its allergens', () => {
+  const larder = 'food frob syrup\n  contains sesame\n  weighs 1 tbsp = 20 g\n';
+  const session = openSession({ 'larder.quern': larder });
+  const { diagnostics, formulas } = compiled(
+    session,
+    'use frob syrup from larder.quern as syrup\n\nrecipe Drink\n  300 g water\n  2 tbsp syrup\n  hands 1 min: Stir the syrup into the water.\n',
+  );
+  expect(diagnostics).toEqual([]);
+  expect(formulas[0]?.dishGrams).toEqual({ n: 340n, d: 1n });
+  const item = formulas[0]?.makes[0]?.items[1];
+  expect(item?.kind === 'in' && item.source.kind === 'food' && item.source.food.food?.allergens).toEqual(['sesame']);
 });

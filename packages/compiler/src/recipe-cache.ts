@@ -55,6 +55,7 @@ class Lazy<T> {
 
 /** What a recipe depends on besides its own lines. */
 export interface SurroundingsKey {
+  /** The texts of the head and of the kitchens. */
   readonly head: string;
   /** The text of each food and culture of the file, by normalised name. */
   readonly declared: ReadonlyMap<string, string>;
@@ -186,7 +187,7 @@ export function surroundingsKey(
   for (const block of outline.foods) declare(block, '');
   for (const block of outline.cultures) declare(block, partsText(block, declared));
   return {
-    head: outline.head.map(({ line }) => line.text).join('\n'),
+    head: [...outline.head, ...outline.kitchens.flatMap(({ facts }) => facts)].map(({ line }) => line.text).join('\n'),
     declared,
     whole: places.join('\n'),
     version,

@@ -9,12 +9,18 @@ import { normaliseName, quoted } from './names.js';
 import { linePlace, placeOf } from './places.js';
 import { expandVariant } from './variants.js';
 
+/** What `use` lines bring in, by local name: things to draw, and foods that another file describes. */
+export interface Used {
+  readonly products: ReadonlyMap<string, NamedProduct>;
+  readonly foods: ReadonlyMap<string, LedgerFood>;
+}
+
 /** What the recipes of a file share. */
 export interface Surroundings {
   readonly file: string;
   readonly head: Outline['head'];
   readonly book: FoodBook;
-  /** The file's own foods by normalised name. */
+  /** The file's own foods, and those its head uses, by normalised name. */
   readonly foods: ReadonlyMap<string, LedgerFood>;
   readonly cultures: ReadonlyMap<string, Culture>;
   /** Names of the things that the file's kitchens have. */
@@ -22,7 +28,7 @@ export interface Surroundings {
   /** What the head of the file uses from other files. */
   readonly used: ReadonlyMap<string, NamedProduct>;
   /** What `use` lines bring in, with what is wrong with them. */
-  usesOf(facts: readonly Typed<FactLine>[], report: (d: Diagnostic) => void): ReadonlyMap<string, NamedProduct>;
+  usesOf(facts: readonly Typed<FactLine>[], report: (d: Diagnostic) => void): Used;
 }
 
 /** A recipe with its variants. */
@@ -59,9 +65,10 @@ export function compileUnit(recipe: RecipeBlock, around: Surroundings): Compiled
   const looked = new Set<string>();
   const { file, head } = around;
   const cultures = new Watched(around.cultures, looked);
-  const used = new Map([...around.used, ...around.usesOf(recipe.facts, said.report)]);
+  const own = around.usesOf(recipe.facts, said.report);
+  const used = new Map([...around.used, ...own.products]);
   const variants = recipe.variants.map((variant) => variant.heading.content.name?.text ?? '');
-  const foods = new FoodScope(around.book, new Watched(around.foods, looked));
+  const foods = new FoodScope(around.book, new Watched(new Map([...around.foods, ...own.foods]), looked));
   const shared = { file, head, foods, cultures, used, variants, things: around.things };
   const formulas = [compileRecipe(recipe, { ...shared, report: said.report })];
   const names = new Set<string>();
