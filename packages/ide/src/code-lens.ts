@@ -1,7 +1,7 @@
 import { shift, type Span } from '@quern/text';
 import { divide, printDecimal } from '@quern/quantity';
 import type { Formula } from '@quern/compiler';
-import { gramsText, minutesText, shareText } from './figures.js';
+import { gramsText, minutesText, piecesText, shareText } from './figures.js';
 import { readinessOf } from './readiness.js';
 import type { Snapshot } from './snapshot.js';
 
@@ -58,7 +58,7 @@ function summary(formula: Formula): string {
   const { dishGrams, pieces, servings, flour } = formula;
   const parts = [dishGrams ? gramsText(dishGrams) : 'weight not known'];
   if (pieces && pieces.n > 0n) {
-    parts.push(`${printDecimal(pieces, 0)} pieces${dishGrams ? ` of ${gramsText(divide(dishGrams, pieces))}` : ''}`);
+    parts.push(`${piecesText(formula) ?? ''}${dishGrams ? ` of ${gramsText(divide(dishGrams, pieces))}` : ''}`);
   }
   if (servings) parts.push(`${printDecimal(servings, 0)} servings`);
   if (flour) parts.push(`hydration ${shareText(flour.hydration)}`);

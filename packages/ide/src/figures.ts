@@ -12,6 +12,7 @@ import {
   type Interval,
   type Rational,
 } from '@quern/quantity';
+import type { Formula } from '@quern/compiler';
 
 /* How the editor shows figures: plain marks, as the file writes them. */
 
@@ -32,6 +33,16 @@ export const gramsRangeText = (range: Interval): string =>
 /** `14 h 20 min`, `14-20 h`. */
 export const minutesText = (range: Interval): string =>
   isSingle(range) ? printMinutes(range.low) : printMinutesRange(range);
+
+/** `2 loaves`, `16 crescents`, `1 piece`: what a recipe gives, in its own word for it where there is one. */
+export function piecesText(formula: Formula): string | undefined {
+  const { pieces, facts, variant } = formula;
+  if (pieces === undefined || pieces.n <= 0n) return undefined;
+  const one = pieces.n === pieces.d;
+  // A variant that scales keeps the word of the base, which may be the wrong number of it.
+  const thing = variant === undefined ? facts.gives?.content.thing?.text : undefined;
+  return `${printDecimal(pieces, 2)} ${thing ?? (one ? 'piece' : 'pieces')}`;
+}
 
 /** `0.51-0.63`. */
 export const decimalsText = (range: Interval, places: number): string =>

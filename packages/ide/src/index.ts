@@ -31,3 +31,5 @@ export { prepareRename, rename, type RenameAnswer } from './rename.js';
 export { formatDocument, formatOnType, formatRange } from './format.js';
 export { codeLenses, resolveLens, type CodeLens, type LensCommand } from './code-lens.js';
 export { incoming, outgoing, prepareHierarchy, type HierarchyCall, type HierarchyItem } from './call-hierarchy.js';
+export { fixesAt, fixesFor, mendAll, safeEdits, type CodedFix } from './fixes/mend.js';
+export { fixers, withoutFix } from './fixes/index.js';

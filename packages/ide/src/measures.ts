@@ -77,30 +77,39 @@ export function writableGrams(grams: Rational): string {
   return printMeasure(single(roundTo(grams, step)), 'g');
 }
 
-const STEPS: readonly { readonly unit: UnitId; readonly parts: readonly number[]; readonly from: Rational }[] = [
-  { unit: 'cup', parts: [1, 2, 3, 4], from: rational(1, 4) },
-  { unit: 'tbsp', parts: [1, 2], from: ONE },
-  { unit: 'tsp', parts: [1, 2, 4, 8], from: rational(1, 8) },
+/** The measures a cook would name, first choice first: how fine, and from how little to how much of it. */
+const STEPS: readonly {
+  readonly unit: UnitId;
+  readonly parts: readonly number[];
+  readonly least: Rational;
+  readonly most?: Rational;
+}[] = [
+  { unit: 'cup', parts: [1, 2, 3, 4], least: rational(1, 4) },
+  { unit: 'tbsp', parts: [1, 2], least: ONE, most: rational(6) },
+  { unit: 'tsp', parts: [1, 2, 4, 8], least: rational(1, 8), most: rational(3) },
+  { unit: 'cup', parts: [8], least: rational(3, 8) },
 ];
 /** Three in a hundred: what a level measure may be off for the sake of a simple figure, as on the sheets. */
 const TOLERANCE = exact('0.03');
 
 /**
- * Millilitres as one measure of the notation: cups in halves, thirds and quarters, else tablespoons in halves, else
- * teaspoons to the eighth; the first that comes within three per cent. Else millilitres, to the millilitre.
+ * Millilitres as one measure of the notation: cups in halves, thirds and quarters, a few tablespoons in halves,
+ * teaspoons to the eighth, cups in eighths; the first that comes within three per cent. Else millilitres.
  */
 export function writableVolume(millilitres: Rational, cups: CupSystem): string {
-  for (const { unit, parts, from } of STEPS) {
+  for (const { unit, parts, least, most } of STEPS) {
     const exactly = divide(millilitres, sizeOf(unit, cups));
+    if (most && compare(exactly, most) > 0) continue;
     let best: Rational | undefined;
     for (const part of parts) {
       const near = roundTo(exactly, rational(1, part));
-      if (compare(near, from) < 0) continue;
+      if (compare(near, least) < 0) continue;
       if (best === undefined || compare(away(near, exactly), away(best, exactly)) < 0) best = near;
     }
     if (best && compare(away(best, exactly), TOLERANCE) <= 0) return printMeasure(single(best), unit, PLAIN);
   }
-  return printMeasure(single(roundTo(millilitres, compare(millilitres, rational(10)) < 0 ? exact('0.1') : ONE)), 'ml');
+  const step = compare(millilitres, rational(10)) < 0 ? exact('0.1') : ONE;
+  return printMeasure(single(roundTo(millilitres, step)), 'ml');
 }
 
 const away = (near: Rational, from: Rational): Rational =>

@@ -10,7 +10,7 @@ import {
   type Part,
   type Product,
 } from '@quern/compiler';
-import { escapeMarkdown, gramsText, minutesText, percentOf, shareText } from '../figures.js';
+import { escapeMarkdown, gramsText, minutesText, percentOf, piecesText, shareText } from '../figures.js';
 import type { Meaning } from '../names.js';
 import { readinessOf } from '../readiness.js';
 import type { Snapshot } from '../snapshot.js';
@@ -153,11 +153,11 @@ function hoverRecipe(snapshot: Snapshot, meaning: Meaning, where: Where): string
 }
 
 function recipeCard(formula: Formula): string {
-  const { title, variant, dishGrams, pieces, servings, flour } = formula;
+  const { title, variant, dishGrams, servings, flour } = formula;
   const readiness = readinessOf(formula);
   const figures = [
     dishGrams ? gramsText(dishGrams) : 'weight not known',
-    ...(pieces ? [`${printDecimal(pieces, 0)} pieces`] : []),
+    ...(piecesText(formula) === undefined ? [] : [piecesText(formula)]),
     ...(servings ? [`${printDecimal(servings, 0)} servings`] : []),
   ];
   return [

@@ -6,7 +6,7 @@ import {
   printMinutes,
   shownDegrees,
   temperaturePoint,
-  ZERO,
+  type Interval,
   type Rational,
 } from '@quern/quantity';
 import type { Line, StepLine, Temperature, Time } from '@quern/syntax';
@@ -58,13 +58,13 @@ function consequences(snapshot: Snapshot, line: number): string[] {
   const times = readiness.steps.get(item.ref.line.number);
   if (times === undefined) return [];
   const slack = slackOf(formula, item);
-  const after = (range: { low: Rational; high: Rational }): string =>
-    range.high.n === 0n ? 'at once' : `${minutesText(interval(range.low, range.high))} after the first line begins`;
+  const span = (range: Interval): string => (range.high.n === 0n ? 'at once' : minutesText(range));
+  const dish = `ready ${span(readiness.dish)} after the first line begins`;
   return [
-    `Begins ${after(times.begins)}, ends ${after(times.ends)}.`,
-    slack.n === ZERO.n
-      ? `On the longest chain: the dish is ready ${after(readiness.dish)}, and later if this takes longer.`
-      : `Not on the longest chain: it may take ${printMinutes(slack)} longer before the dish (ready ${after(readiness.dish)}) is later.`,
+    `Begins ${span(times.begins)} and ends ${span(times.ends)} after the first line begins.`,
+    slack.n === 0n
+      ? `On the longest chain: the dish is ${dish}, and later if this takes longer.`
+      : `Not on the longest chain: it may take ${printMinutes(slack)} longer before the dish (${dish}) is later.`,
   ];
 }
 
