@@ -145,7 +145,7 @@ describe('the feed', () => {
 
   test.each(HOSTILE)('ill will stays text: %j', (evil) => {
     const card = hostileCard(evil);
-    const told = atomFeed([{ card, address: 'https://quay.example/x.html' }], {
+    const told = atomFeed([{ card, address: 'https://quay.example/x.html', changed: '2041-02-16' }], {
       ...options,
       address: 'https://quay.example/',
       title: evil,

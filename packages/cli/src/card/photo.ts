@@ -27,7 +27,9 @@ export type PhotoAnswer = { readonly photo: Photo } | { readonly problem: string
 
 /** Reads the photograph that a recipe names, beside the recipe and inside its workspace. */
 export function readPhoto(path: string, { workspace, compiled, shown }: Loaded): PhotoAnswer {
-  const refuse = (why: string): PhotoAnswer => ({ problem: `the photograph “${path}” of ${shown} is left out: ${why}` });
+  const refuse = (why: string): PhotoAnswer => ({
+    problem: `the photograph “${path}” of ${shown} is left out: ${why}`,
+  });
   const ending = extname(path).toLowerCase();
   const kind = KINDS[ending];
   if (kind === undefined) return refuse(`it is none of ${Object.keys(KINDS).join(', ')}`);
@@ -42,4 +44,5 @@ export function readPhoto(path: string, { workspace, compiled, shown }: Loaded):
 }
 
 /** The picture as an address that holds it whole. */
-export const photoAddress = ({ bytes, kind }: Photo): string => `data:${kind};base64,${Buffer.from(bytes).toString('base64')}`;
+export const photoAddress = ({ bytes, kind }: Photo): string =>
+  `data:${kind};base64,${Buffer.from(bytes).toString('base64')}`;

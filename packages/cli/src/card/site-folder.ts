@@ -13,18 +13,15 @@ import { writeAtomically } from '../files/write-atomically.js';
 
 const LIST = 'quern-site.json';
 
-interface ListedFile {
-  /** SHA-256 of all that the file is made from. */
-  readonly inputs: string;
-  /** ISO 8601 moment at which that last changed. */
-  readonly changed: string;
-}
-
 interface SiteList {
   readonly format: 'quern-site';
   readonly version: 1;
+  /** What made the files: with another version of the program each is made again. */
   readonly made: string;
-  readonly files: Readonly<Record<string, ListedFile>>;
+  /** Each file with the SHA-256 of all that it is made from. */
+  readonly files: Readonly<Record<string, string>>;
+  /** Each recipe with the SHA-256 of its card, and the ISO 8601 moment at which that last changed. */
+  readonly cards: Readonly<Record<string, { readonly card: string; readonly changed: string }>>;
 }
 
 export interface FolderFile {
@@ -39,58 +36,63 @@ export interface WrittenSite {
   readonly removed: number;
 }
 
+const isObject = (value: unknown): boolean => typeof value === 'object' && value !== null;
+
 const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex');
 
 export class SiteFolder {
-  readonly #before: Readonly<Record<string, ListedFile>>;
+  readonly #before: SiteList;
+  readonly #cards: Record<string, { card: string; changed: string }> = {};
 
   /** @throws UsageError when the list in the folder is not one of ours. */
   constructor(
     readonly folder: string,
     /** The path as the reader gave it. */
     readonly shown: string,
-    /** Changes with every version of the program, whose pages may look different. */
     readonly made: string,
   ) {
-    const list = this.#readList();
-    this.#before = list?.made === made ? list.files : outdated(list?.files ?? {});
+    this.#before = this.#readList() ?? { format: 'quern-site', version: 1, made, files: {}, cards: {} };
   }
 
-  /** When what a key stands for last changed: at the moment given, or earlier if it was the same then. */
-  changedAt(path: string, inputs: string, now: string): string {
-    const before = this.#before[path];
-    return before?.inputs === hashOf(inputs) ? before.changed : now;
+  /** When a card last changed: now, or earlier if it was the same then. */
+  changedAt(key: string, card: string, now: string): string {
+    const hash = hashOf(card);
+    const before = this.#before.cards[key];
+    const changed = before?.card === hash ? before.changed : now;
+    this.#cards[key] = { card: hash, changed };
+    return changed;
   }
 
   /**
    * Writes what has changed, tells how far it is, and takes away what is no longer made.
    * @throws UsageError when a file that is not ours stands in the way, or one cannot be written.
    */
-  write(files: readonly FolderFile[], now: string, told: (done: number) => void): WrittenSite {
+  write(files: readonly FolderFile[], told: (done: number) => void): WrittenSite {
     this.#refuseStrangers(files);
-    const after: Record<string, ListedFile> = {};
+    const after: Record<string, string> = {};
+    const isSameProgram = this.#before.made === this.made;
     let written = 0;
     for (const [index, { path, inputs, render }] of files.entries()) {
-      const changed = this.changedAt(path, inputs, now);
-      after[path] = { inputs: hashOf(inputs), changed };
+      const hash = hashOf(inputs);
+      after[path] = hash;
       const place = join(this.folder, path);
-      if (this.#before[path]?.inputs !== after[path].inputs || !existsSync(place)) {
+      if (!isSameProgram || this.#before.files[path] !== hash || !existsSync(place)) {
         makeFolder(dirname(place), this.shown);
-        writeAtomically(place, render(), relative(process.cwd(), place));
+        writeAtomically(place, render(), join(this.shown, path));
         written++;
       }
       told(index + 1);
     }
-    const gone = Object.keys(this.#before).filter((path) => !(path in after));
+    const gone = Object.keys(this.#before.files).filter((path) => !(path in after));
     for (const path of gone) rmSync(this.#own(path), { force: true });
-    const list: SiteList = { format: 'quern-site', version: 1, made: this.made, files: after };
+    const list: SiteList = { format: 'quern-site', version: 1, made: this.made, files: after, cards: this.#cards };
     makeFolder(this.folder, this.shown);
     writeAtomically(join(this.folder, LIST), `${JSON.stringify(list, null, 1)}\n`, join(this.shown, LIST));
     return { written, kept: files.length - written, removed: gone.length };
   }
 
   #refuseStrangers(files: readonly FolderFile[]): void {
-    const stranger = files.find(({ path }) => !(path in this.#before) && existsSync(join(this.folder, path)));
+    const stranger = files.find(({ path }) => !(path in this.#before.files) && existsSync(join(this.folder, path)));
     if (!stranger) return;
     throw new UsageError(
       `${join(this.shown, stranger.path)} stands in the way: quern did not make it`,
@@ -103,7 +105,11 @@ export class SiteFolder {
     const place = join(this.folder, path);
     const real = existsSync(dirname(place)) ? realpathSync(dirname(place)) : dirname(place);
     const way = relative(realpathSync(this.folder), real);
-    if (way.startsWith('..')) throw new UsageError(`${join(this.shown, LIST)} names a file outside the folder: ${path}`, 'delete the list and choose an empty folder');
+    if (way.startsWith('..'))
+      throw new UsageError(
+        `${join(this.shown, LIST)} names a file outside the folder: ${path}`,
+        'delete the list and choose an empty folder',
+      );
     return place;
   }
 
@@ -121,16 +127,11 @@ export class SiteFolder {
     } catch {
       list = {};
     }
-    if (list.format !== 'quern-site' || list.version !== 1 || typeof list.files !== 'object') {
+    if (list.format !== 'quern-site' || list.version !== 1 || !isObject(list.files) || !isObject(list.cards)) {
       throw new UsageError(`${shown} is not a list that this version of quern made`, 'choose an empty folder');
     }
     return list as SiteList;
   }
-}
-
-/** The same files, each to be made again; when its recipe changed stays known. */
-function outdated(files: Readonly<Record<string, ListedFile>>): Readonly<Record<string, ListedFile>> {
-  return Object.fromEntries(Object.entries(files).map(([path, file]) => [path, { ...file, inputs: '' }]));
 }
 
 function makeFolder(folder: string, shown: string): void {

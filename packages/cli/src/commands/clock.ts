@@ -28,6 +28,7 @@ import { defineCommand, RecipeError, UsageError, type ExitCode } from '../comman
 import { readText } from '../files/read-text.js';
 import { chooseFormula, loadFile, RECIPE_OPTIONS, tellErrors, type Loaded } from '../recipe/load.js';
 import { giveOut, OUTPUT_OPTION } from '../recipe/output-option.js';
+import { presentMilliseconds } from '../system/present.js';
 import type { System } from '../system/system.js';
 
 const FORMATS = ['text', 'html', 'svg', 'ics', 'json', 'markdown'] as const;
@@ -174,12 +175,6 @@ function whenOf(options: ClockValues, menuDate: string | undefined, request: Clo
 function shiftToLast(at: ReturnType<typeof midnightOf>, request: ClockRequest): ReturnType<typeof midnightOf> {
   const last = request.dishes.reduce((latest, { ready }) => Math.max(latest, ready ?? 0), 0);
   return at.subtract({ minutes: last });
-}
-
-/** The present, or what SOURCE_DATE_EPOCH says it is (reproducible-builds.org). */
-function presentMilliseconds(system: System): number {
-  const fixed = system.environment['SOURCE_DATE_EPOCH'];
-  return fixed !== undefined && /^\d+$/.test(fixed) ? Number(fixed) * 1000 : Date.now();
 }
 
 function readAwake(text: string): AwakeHours {

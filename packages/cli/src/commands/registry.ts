@@ -41,6 +41,11 @@ export const registry: readonly Registered[] = [
     load: async () => (await import('./label.js')).label,
   },
   {
+    name: 'card',
+    summary: 'make a card of a recipe, or a site of a folder',
+    load: async () => (await import('./card.js')).card,
+  },
+  {
     name: 'foods',
     summary: 'show what the food table says, with its sources',
     load: async () => (await import('./foods.js')).foods,

@@ -72,6 +72,15 @@ export class Workspace {
     }
   };
 
+  /** Whether a file is there and really lies inside the root, wherever links lead. */
+  holds(file: string): boolean {
+    try {
+      return isInside(this.#realRoot, realpathSync.native(file)) && statSync(file).isFile();
+    } catch {
+      return false;
+    }
+  }
+
   #refuse(path: string, why: string): undefined {
     this.refused.set(path, why);
     return undefined;

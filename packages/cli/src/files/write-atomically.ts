@@ -48,11 +48,11 @@ function discard(): void {
 }
 
 /**
- * Puts a text in place of a file, or makes the file. Its permissions stay; a link stays a link, and what it points to is
+ * Puts a text, or bytes, in place of a file, or makes the file. Its permissions stay; a link stays a link, and what it points to is
  * replaced.
  * @throws UsageError when that cannot be done; then the file is as it was.
  */
-export function writeAtomically(path: string, text: string, shown = path): void {
+export function writeAtomically(path: string, content: string | Uint8Array, shown = path): void {
   watch();
   const target = targetOf(path);
   const draft = join(dirname(target), `.${basename(target)}.${randomBytes(6).toString('hex')}.draft`);
@@ -61,7 +61,7 @@ export function writeAtomically(path: string, text: string, shown = path): void 
     unfinished.add(draft);
     const file = openSync(draft, 'wx', 0o666);
     try {
-      writeWhole(file, Buffer.from(text, 'utf8'));
+      writeWhole(file, typeof content === 'string' ? Buffer.from(content, 'utf8') : content);
       fsyncSync(file);
     } finally {
       closeSync(file);

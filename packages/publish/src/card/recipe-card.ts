@@ -2,10 +2,14 @@ import type { Compiled, Formula } from '@quern/compiler';
 import type { Rational } from '@quern/quantity';
 import { LineTable, sentence, wayOut, type Diagnostic, type Outcome } from '@quern/text';
 import {
+  awakeHours,
   card,
   findScale,
+  formulasRequest,
   label,
   marketNames,
+  plainCalendar,
+  planClock,
   readScale,
   type AllergenMention,
   type AllergenReason,
@@ -26,8 +30,6 @@ export interface RecipeCardOptions {
   readonly factor?: Rational;
   /** Whose list of allergens and whose rounding; `none` names everything that is known. */
   readonly market?: Market;
-  /** Totals of the clock, if it has been asked. */
-  readonly times?: CardTimes;
   readonly revision?: string;
   /** ISO 8601. */
   readonly date?: string;
@@ -42,7 +44,7 @@ export function recipeCard(compiled: Compiled, formula: Formula, options: Recipe
   const nutrition = nutritionOf(value.declaration, value.notes);
   const data = card(formula, {
     ...(options.factor ? { factor: options.factor } : {}),
-    ...(options.times ? { times: options.times } : {}),
+    times: timesOf(compiled, formula),
     ...(options.revision === undefined ? {} : { revision: options.revision }),
     ...(options.date === undefined ? {} : { date: options.date }),
     ...(nutrition ? { nutrition } : {}),
@@ -53,6 +55,38 @@ export function recipeCard(compiled: Compiled, formula: Formula, options: Recipe
     problems: problemsOf(compiled, formula, diagnostics),
   });
   return { value: data, diagnostics };
+}
+
+// ---------------------------------------------------------------- clock
+
+/** Steps of the clock's search for the totals of a card: a recipe by itself seldom needs more than a few. */
+const BUDGET = { steps: 5000 };
+
+/** What the clock has to say without a date; nothing when the recipe cannot be planned. */
+function timesOf(compiled: Compiled, formula: Formula): CardTimes {
+  const [kitchen] = compiled.kitchens;
+  const request = formulasRequest([formula], kitchen);
+  if (!request) return {};
+  const calendar = plainCalendar(awakeHours(kitchen));
+  const plan = planClock(request, { mode: 'free', calendar, budget: BUDGET }).value;
+  if (!plan) return {};
+  const { handsOn, total, begin, ready } = plan.totals;
+  const days = calendar.local(ready).day - calendar.local(begin).day;
+  const minutes = (value: number): { low: string; high: string } => ({ low: String(value), high: String(value) });
+  return {
+    ...(handsOn > 0 ? { handsOn: minutes(handsOn) } : {}),
+    ...(total > 0 ? { total: minutes(total) } : {}),
+    ...(days > 0 ? { begin: daysBefore(days) } : {}),
+  };
+}
+
+/** `the day before`, `3 days before`, `about 9 weeks before`, `about 9 months before`. */
+function daysBefore(days: number): string {
+  if (days === 1) return 'the day before';
+  if (days < 21) return `${days} days before`;
+  const [length, unit] = days < 90 ? [7, 'weeks'] : [30, 'months'];
+  const whole = Math.round(days / length);
+  return `${whole * length === days ? '' : 'about '}${whole} ${unit} before`;
 }
 
 const variantsOf = (compiled: Compiled, formula: Formula): readonly Formula[] =>

@@ -8,6 +8,8 @@ export interface FeedEntry {
   readonly card: CardData;
   /** Address of its page, whole: it is also what the entry is known by for ever. */
   readonly address: string;
+  /** When it last changed: ISO 8601 date or moment. */
+  readonly changed: string;
 }
 
 export interface FeedOptions {
@@ -16,7 +18,7 @@ export interface FeedOptions {
   readonly address: string;
   readonly author: string;
   readonly language: string;
-  /** The moment the feed was made, for cards that bear no date: ISO 8601 date or date and time. */
+  /** The moment an empty feed was made: ISO 8601 date or moment. */
   readonly made: string;
 }
 
@@ -25,7 +27,7 @@ const moment = (date: string): string => (/^\d{4}-\d{2}-\d{2}$/.test(date) ? `${
 
 /** An Atom feed (RFC 4287) of the cards, the newest first. The cards stand in it whole, without their script. */
 export function atomFeed(entries: readonly FeedEntry[], options: FeedOptions): string {
-  const dated = entries.map((entry) => ({ ...entry, updated: moment(entry.card.date ?? options.made) }));
+  const dated = entries.map((entry) => ({ ...entry, updated: moment(entry.changed) }));
   const sorted = dated.toSorted((a, b) => (a.updated === b.updated ? 0 : a.updated < b.updated ? 1 : -1));
   return xmlDocument(
     xml(

@@ -11,6 +11,8 @@ import { indexPage } from './index-page.js';
 export interface SiteCard {
   readonly card: CardData;
   readonly source: string;
+  /** When the card last changed, for the feed and the site map: ISO 8601 date or moment; else the date of the card. */
+  readonly changed?: string;
 }
 
 export interface SiteOptions extends Pick<CardOptions, 'measures' | 'words' | 'photo'> {
@@ -19,7 +21,7 @@ export interface SiteOptions extends Pick<CardOptions, 'measures' | 'words' | 'p
   readonly language: string;
   /** Where the site will stand, `https://…/`. Without it there is no feed and no site map: both name whole addresses. */
   readonly address?: string;
-  /** ISO 8601 moment for cards without a date. */
+  /** ISO 8601 date or moment for cards of which it is not known when they changed. */
   readonly made: string;
   /** Style sheet text after ours. */
   readonly theme?: string;
@@ -58,16 +60,27 @@ export function sitePages(cards: readonly SiteCard[]): readonly SitePage[] {
 export function site(cards: readonly SiteCard[], options: SiteOptions): readonly SiteFile[] {
   const pages = sitePages(cards);
   const address = options.address === undefined ? undefined : options.address.replace(/\/*$/, '/');
-  const common = JSON.stringify({ ...options, address });
+  const { made, ...look } = options;
+  const common = JSON.stringify({ ...look, address });
   // The photographs' addresses are decided by a function; what it answers is part of the inputs.
   const photos = (list: readonly SitePage[]): string =>
     JSON.stringify(list.map(({ card }) => card.photo && options.photo?.(card.photo.path)));
   const file = (path: string, list: readonly SitePage[], render: () => string): SiteFile => ({
     path,
-    inputs: [path, common, photos(list), JSON.stringify(list.map((page) => [page.path, page.card]))].join('\n'),
+    inputs: [
+      path,
+      common,
+      path.endsWith('.xml') ? made : '',
+      photos(list),
+      JSON.stringify(list.map((page) => [page.path, page.card, path.endsWith('.xml') ? page.changed : undefined])),
+    ].join('\n'),
     render,
   });
-  const listed = pages.map((page) => ({ card: page.card, address: (address ?? '') + encodeURIComponent(page.path) }));
+  const listed = pages.map((page) => ({
+    card: page.card,
+    address: (address ?? '') + encodeURIComponent(page.path),
+    changed: page.changed ?? page.card.date ?? made,
+  }));
   return [
     ...pages.map((page) => file(page.path, [page], () => cardPage(page, options, address))),
     file('index.html', pages, () => indexPage(pages, options)),
@@ -80,7 +93,7 @@ export function site(cards: readonly SiteCard[], options: SiteOptions): readonly
             siteMap([
               { address },
               { address: `${address}book.html` },
-              ...listed.map((entry) => ({ address: entry.address, changed: entry.card.date })),
+              ...listed.map((entry) => ({ address: entry.address, changed: entry.changed })),
             ]),
           ),
         ]),
