@@ -35,7 +35,10 @@ export interface BasketPackages {
 }
 
 export interface BasketItem {
+  /** As the first recipe writes it. */
   readonly name: string;
+  /** The food of the table or of the file; missing when neither knows it. */
+  readonly food?: string;
   readonly amounts: readonly BasketAmount[];
   /** Only for lines marked optional. */
   readonly ifUsed: readonly BasketAmount[];

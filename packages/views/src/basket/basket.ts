@@ -227,6 +227,7 @@ function itemOf(entry: Entry, setting: Setting): BasketItem {
     [...sums.values()].map((sum) => tellSum(sum, entry, setting));
   return {
     name: entry.name,
+    ...(entry.food?.food ? { food: entry.food.food.id } : {}),
     amounts: amounts(entry.sums),
     ifUsed: amounts(entry.ifUsed),
     instead: [...entry.instead],

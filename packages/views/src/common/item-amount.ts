@@ -4,6 +4,7 @@ import {
   equal,
   isZero,
   multiply,
+  ONE,
   PLAIN,
   printMeasure,
   rational,
@@ -182,6 +183,12 @@ const US_UNITS: ReadonlySet<UnitId> = new Set<UnitId>([
   'pinch',
   'drop',
 ]);
+
+/** Whether measures stand on paper as the writer wrote them: nothing is scaled, not by a variant either, and the cups are the file's. */
+export function standsAsWritten(formula: Formula, factor: Rational, cups: CupSystem): boolean {
+  const isScaled = !equal(factor, ONE) || formula.edits.some(({ kind }) => kind === 'times');
+  return !isScaled && cups === formula.facts.cups;
+}
 
 /** The cups, spoons, ounces or pounds that the line states, as they are written. */
 export function writtenInUs(item: InItem): string | undefined {

@@ -25,14 +25,14 @@ export interface RoundedOunces {
 }
 
 /**
- * Pounds and ounces, to a quarter of an ounce, under 2 oz to an eighth (common practice, no source).
- * @returns undefined when that would be off by more than a twentieth: then grams are the better measure.
+ * Pounds and ounces, to a quarter of an ounce, under 4 oz to an eighth (common practice, no source).
+ * @returns undefined when that would be off by more than a sixteenth: then grams are the better measure.
  */
 export function roundedOunces(grams: Rational, style: NumberStyle = PLAIN): RoundedOunces | undefined {
   const ounce = divide(grams, sizeOf('oz'));
-  const rounded = roundTo(ounce, compare(ounce, rational(2)) < 0 ? EIGHTH : QUARTER);
+  const rounded = roundTo(ounce, compare(ounce, rational(4)) < 0 ? EIGHTH : QUARTER);
   const off = absolute(subtract(rounded, ounce));
-  if (compare(multiply(rational(20), off), ounce) > 0) return undefined;
+  if (compare(multiply(rational(16), off), ounce) > 0) return undefined;
   const pounds = floor(divide(rounded, rational(16)));
   const rest = subtract(rounded, rational(pounds * 16n));
   const parts = [

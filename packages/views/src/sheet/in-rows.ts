@@ -16,7 +16,7 @@ import { printMeasure } from '@quern/quantity';
 import { type InItem, type OutItem } from '@quern/compiler';
 import type { Amount } from '@quern/syntax';
 import { exactText } from '../common/exact-range.js';
-import { amountOf, countedOf, foodOf, gramsOf, isDose, writtenInUs } from '../common/item-amount.js';
+import { amountOf, countedOf, foodOf, gramsOf, isDose, standsAsWritten, writtenInUs } from '../common/item-amount.js';
 import { bothNumbers } from '../common/plural.js';
 import type { ScalableAmount, ScalableCount } from '../common/scalable-amount.js';
 import { offText, ouncesRange, usMeasure, type UsMeasure } from '../common/us-measure.js';
@@ -119,8 +119,8 @@ function nameAfter({ content: { amount, name } }: InItem, { factor, formula }: S
 
 /** Cups, spoons, ounces or pieces: a measure that the file states is printed as written when nothing is scaled. */
 function usOf(item: InItem, amount: ScalableAmount | undefined, setting: Setting): SheetUs | undefined {
-  const isAsWritten = equal(setting.factor, ONE) && setting.cups === setting.formula.facts.cups;
-  const written = isAsWritten ? writtenInUs(item) : undefined;
+  const { formula, factor, cups } = setting;
+  const written = standsAsWritten(formula, factor, cups) ? writtenInUs(item) : undefined;
   if (written) return { text: written, manner: 'written' };
   if (!amount || isWhole(item.content.amount)) return undefined;
   const counted = countedOf(item.content.amount);

@@ -1,5 +1,4 @@
 import {
-  compare,
   divide,
   equal,
   HUNDRED,
@@ -10,10 +9,8 @@ import {
   PLAIN,
   printPercent,
   printRange,
-  rational,
   showFormula,
   showGrams,
-  sum,
   withUnit,
   type CupSystem,
   type Dose,
@@ -25,6 +22,7 @@ import {
 } from '@quern/quantity';
 import { massOf, type Formula, type InItem, type LineRef } from '@quern/compiler';
 import { exactRange, exactText } from '../common/exact-range.js';
+import { bakersFlour } from '../common/goes-by-flour.js';
 import { foodOf, isDose } from '../common/item-amount.js';
 import type { Measures, SheetPercent, SheetWeight } from './sheet-data.js';
 import type { Scale } from './scale.js';
@@ -108,16 +106,6 @@ function linesOfFormula(formula: Formula): ReadonlySet<string> {
   return lines;
 }
 
-// Where flour is less than this part of what stands with it (a crumble in a pudding), nobody bakes by percentages on it
-// unless they are asked for, and a tenth of a gram of fruit would be a digit nobody needs.
-const LEAST_FLOUR = rational(1, 5);
-
-function goesByFlour(formula: Formula, percentages: boolean): boolean {
-  const { flour } = formula;
-  if (!flour) return false;
-  return percentages || compare(multiply(sum(flour.formula.map(({ grams }) => grams)), LEAST_FLOUR), flour.grams) <= 0;
-}
-
 /** The formula's lines rounded as one, so that percentages worked out from the printed figures are the recipe's. */
 function roundTogether(
   formula: Formula,
@@ -126,7 +114,7 @@ function roundTogether(
   rounding: Rounding,
   style: NumberStyle,
 ): ReadonlyMap<string, Shown> {
-  const lines = goesByFlour(formula, percentages) ? linesOfFormula(formula) : new Set<string>();
+  const lines = percentages || bakersFlour(formula) ? linesOfFormula(formula) : new Set<string>();
   const items = formula.makes
     .flatMap((make) => make.items)
     .filter(
