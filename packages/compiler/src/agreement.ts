@@ -9,6 +9,10 @@ import {
   HUNDRED,
   isZero,
   least,
+  middle,
+  printScoops,
+  scoop,
+  toDecimal,
   multiply,
   rational,
   sizeOf,
@@ -55,6 +59,8 @@ interface Grams {
 
 export interface AgreementContext {
   readonly cups: CupSystem;
+  /** Text of a source of the food table, for the message. */
+  source(id: string): string | undefined;
   report(diagnostic: Diagnostic): void;
 }
 
@@ -131,15 +137,8 @@ function compareMeasures(
   if (isMass(other)) {
     const second = massRange(other, context.cups);
     if (compare(written.high, second.low) < 0 || compare(second.high, written.low) < 0) {
-      disagree(
-        'Q01',
-        written,
-        { low: second.low, usual: second.low, high: second.high, sources: 'both are weights' },
-        side,
-        ref,
-        food,
-        context,
-      );
+      const grounds = { usual: second.low, mend: 'make the two the same', grounds: 'both are weights' };
+      disagree('Q01', written, grounds, { side, ref, food }, context);
     }
     return undefined;
   }
@@ -153,7 +152,8 @@ function compareMeasures(
     low: subtract(allowed.low, absolute(subtract(published.usual, allowed.low))),
     high: add(allowed.high, absolute(subtract(allowed.high, published.usual))),
   };
-  disagree(overlaps(written, far) ? 'Q02' : 'Q01', written, published, side, ref, food, context);
+  const grounds = publishedGrounds(other, written, published, context);
+  disagree(overlaps(written, far) ? 'Q02' : 'Q01', written, grounds, { side, ref, food }, context);
   return undefined;
 }
 
@@ -161,7 +161,22 @@ interface Published {
   readonly low: Rational;
   readonly usual: Rational;
   readonly high: Rational;
-  readonly sources: string;
+  readonly sources: readonly string[];
+}
+
+/** The first words of each source ('United States Department of Agriculture'), each once. */
+function namesOf(sources: readonly string[], context: AgreementContext): string {
+  const names = sources.map((id) => (context.source(id) ?? id).split(/,| \(/)[0] ?? id);
+  return [...new Set(names)].join('; ') || 'stated in this file';
+}
+
+/** The other side as it would be for the weight written: cups and spoons, or a count. */
+function otherMeasure(side: Side, grams: Rational, published: Published, cups: CupSystem): string {
+  const share = isZero(published.usual) ? rational(0) : divide(grams, published.usual);
+  const volume = volumeOf(side, { cups, pick: 'middle' });
+  if (volume) return printScoops(scoop(multiply(volume, share), { cups }));
+  const count = countOf(side, 'middle') ?? rational(1);
+  return toDecimal(multiply(count, share), 1).replace(/\.0$/, '');
 }
 
 function publishedGrams(side: Side, food: LedgerFood, words: FormWords, cups: CupSystem): Published | undefined {
@@ -175,7 +190,7 @@ function publishedGrams(side: Side, food: LedgerFood, words: FormWords, cups: Cu
       low: multiply(low, spread.low),
       usual: multiply(volume, spread.usual),
       high: multiply(high, spread.high),
-      sources: spread.sources.join(', '),
+      sources: spread.sources,
     };
   }
   const count = countOf(side, 'middle');
@@ -188,7 +203,7 @@ function publishedGrams(side: Side, food: LedgerFood, words: FormWords, cups: Cu
     low: multiply(range?.low ?? count, spread.low),
     usual: multiply(count, spread.usual),
     high: multiply(range?.high ?? count, spread.high),
-    sources: spread.sources.join(', '),
+    sources: spread.sources,
   };
 }
 
@@ -202,30 +217,42 @@ function widen(published: Published, tolerance: Rational): Grams {
 
 const overlaps = (a: Grams, b: Grams): boolean => compare(a.low, b.high) <= 0 && compare(b.low, a.high) <= 0;
 
+/** Why the two sides differ, and how each could be corrected. */
+interface Grounds {
+  readonly usual: Rational;
+  readonly mend: string;
+  readonly grounds: string;
+}
+
+function publishedGrounds(side: Side, written: Grams, published: Published, context: AgreementContext): Grounds {
+  const { low, usual, high } = published;
+  const run = compare(low, high) === 0 ? showGrams(low) : `${showGrams(low)} to ${showGrams(high)}`;
+  return {
+    usual,
+    mend: `write ${showGrams(usual)}, or ${otherMeasure(side, middle(written.low, written.high), published, context.cups)}`,
+    grounds: `published weights of this measure run ${run} (${namesOf(published.sources, context)})`,
+  };
+}
+
 function disagree(
   code: 'Q01' | 'Q02',
   written: Grams,
-  published: Published,
-  side: Equal,
-  ref: LineRef,
-  food: LedgerFood,
+  why: Grounds,
+  at: { readonly side: Equal; readonly ref: LineRef; readonly food: LedgerFood },
   context: AgreementContext,
 ): void {
-  const middle = divide(add(written.low, written.high), rational(2));
-  const off = isZero(published.usual)
+  const said = middle(written.low, written.high);
+  const off = isZero(why.usual)
     ? rational(0)
-    : divide(multiply(absolute(subtract(middle, published.usual)), HUNDRED), published.usual);
+    : divide(multiply(absolute(subtract(said, why.usual)), HUNDRED), why.usual);
   context.report(
-    diagnose(code, placeOf(ref, side.span), {
-      name: food.name,
-      written: showGrams(middle),
-      table: showGrams(published.usual),
+    diagnose(code, placeOf(at.ref, at.side.span), {
+      name: at.food.name,
+      written: showGrams(said),
+      table: showGrams(why.usual),
       percent: `${off.n / off.d} %`,
-      range:
-        compare(published.low, published.high) === 0
-          ? showGrams(published.low)
-          : `${showGrams(published.low)} to ${showGrams(published.high)}`,
-      sources: published.sources || 'no source named',
+      mend: why.mend,
+      grounds: why.grounds,
     }),
   );
 }
@@ -271,8 +298,8 @@ function twoVolumes(left: Amount, side: Equal, ref: LineRef, food: LedgerFood, c
       written: `${showGrams(b).replace(/k?g$/, (unit) => (unit === 'kg' ? 'l' : 'ml'))}`,
       table: `${showGrams(a).replace(/k?g$/, (unit) => (unit === 'kg' ? 'l' : 'ml'))}`,
       percent: `${multiply(off, HUNDRED).n / multiply(off, HUNDRED).d} %`,
-      range: 'the two are volumes',
-      sources: 'arithmetic',
+      mend: 'correct one of the two',
+      grounds: 'both are volumes',
     }),
   );
 }
@@ -294,8 +321,8 @@ function twoCounts(
       written: shown(right),
       table: shown(left),
       percent: 'a unit may be missing',
-      range: 'the two are counts',
-      sources: 'arithmetic',
+      mend: 'write the unit that is missing, or the same count',
+      grounds: 'both are counts',
     }),
   );
 }

@@ -54,7 +54,7 @@ export function compileRecipe(recipe: RecipeBlock, context: RecipeContext): Form
     report,
   });
   const counts = countsOf([...context.head, ...recipe.facts], (name) => context.foods.resolve(name).key);
-  const taught = agree(bound, facts, report);
+  const taught = agree(bound, facts, context.foods, report);
   const inputs = (pick: Pick, say: (d: Diagnostic) => void): Omit<LedgerInput, 'flour'> => ({
     bound,
     cultures: context.cultures,
@@ -98,12 +98,17 @@ function swapsOf(edits: readonly VariantEdit[]): ReadonlyMap<number, LineRef> {
 function agree(
   bound: Bound,
   facts: RecipeFacts,
+  foods: FoodScope,
   report: (d: Diagnostic) => void,
 ): ReadonlyMap<string, readonly Taught[]> {
   const taught = new Map<string, Taught[]>();
   const visit = (item: BoundIn): void => {
     if (item.food) {
-      const learned = checkAgreement(item.content, item.ref, item.food, { cups: facts.cups, report });
+      const learned = checkAgreement(item.content, item.ref, item.food, {
+        cups: facts.cups,
+        source: (id) => foods.book.source(id),
+        report,
+      });
       if (learned.length > 0) taught.set(item.food.key, [...(taught.get(item.food.key) ?? []), ...learned]);
     }
     item.alternatives.forEach(visit);

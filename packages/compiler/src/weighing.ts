@@ -177,12 +177,24 @@ export function pieceSpread(food: LedgerFood, piece: string, words: FormWords): 
   );
   if (!pieces || pieces.length === 0) return undefined;
   const wanted = `${food.match?.size ?? ''} ${words.name} ${words.note}`.toLowerCase();
-  const sized = pieces.find((entry) => entry.size !== '' && mentions(wanted, entry.size));
-  if (sized) return bought(sized, food.food);
-  const usual =
-    pieces.find((entry) => entry.size === '') ?? pieces.find((entry) => entry.size === 'medium') ?? pieces[0];
+  const size = longest(pieces.flatMap((entry) => (mentions(wanted, entry.size) ? [entry.size] : [])));
+  if (size !== undefined) return eaten(ofSize(pieces, size), food.food);
+  const usual = [ofSize(pieces, ''), ofSize(pieces, 'medium'), pieces].find((some) => some.length > 0) ?? pieces;
   const all = unionOf(pieces.map((entry) => bought(entry, food.food)));
-  return usual && all ? { ...all, usual: usual.grams.usual } : all;
+  return all && { ...all, usual: eaten(usual, food.food)?.usual ?? all.usual };
+}
+
+const ofSize = (pieces: readonly PieceWeight[], size: string): readonly PieceWeight[] =>
+  pieces.filter((entry) => entry.size === size);
+
+const longest = (words: readonly string[]): string | undefined =>
+  words.filter((word) => word !== '').sort((a, b) => b.length - a.length)[0];
+
+/** The spread of one size; what goes into the pot is the edible part where somebody has published it. */
+function eaten(pieces: readonly PieceWeight[], food: Food | undefined): Spread | undefined {
+  const edible = pieces.find((entry) => entry.basis === 'edible') ?? pieces[0];
+  const all = unionOf(pieces.map((entry) => bought(entry, food)));
+  return all && edible && { ...all, usual: edible.grams.usual };
 }
 
 /**
