@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { unitSpellings, units } from '@quern/quantity';
 import { degreeSpellings, timeSpellings } from '../../packages/syntax/src/tokens.js';
 import { readEbnf, type Expression } from '../../packages/syntax/scripts/ebnf.js';
+import { railroadPage, spelled } from '../../packages/syntax/scripts/railroad.js';
 import { parserRules } from '../../packages/syntax/scripts/gast.js';
 import { lineKindsModule, type LineList } from '../../packages/syntax/scripts/line-kinds.js';
 
@@ -132,5 +133,21 @@ describe('grammar/lines.json', () => {
       expect(example.startsWith(word), word).toBe(true);
       expect(says, word).not.toBe('');
     }
+  });
+});
+
+describe('grammar/railroad.html', () => {
+  test('is drawn from the grammar (node packages/syntax/scripts/generate.mjs)', () => {
+    expect(file('grammar/railroad.html')).toBe(railroadPage(rules));
+  });
+
+  test('has each rule as a drawing whose text can be read back, or as a list of words', () => {
+    const page = file('grammar/railroad.html');
+    for (const { name, body } of rules) {
+      expect(page).toContain(`<section id="${name}">`);
+      const [again] = readEbnf(`${name} = ${spelled(body)} ;`);
+      expect(again?.body, name).toEqual(body);
+    }
+    expect(page).not.toMatch(/<script|https?:/);
   });
 });

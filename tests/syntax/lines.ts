@@ -13,13 +13,6 @@ const space = fc.oneof(
   { weight: 8, arbitrary: one(' ') },
   { weight: 1, arbitrary: one('  ', '\t', '\u00a0', '\u2009') },
 );
-const spaced = (...parts: fc.Arbitrary<string>[]): fc.Arbitrary<string> => {
-  const [first = one(''), ...rest] = parts;
-  return join(
-    first,
-    ...rest.map((part) => fc.tuple(space, part).map(([gap, words]) => (words === '' ? '' : gap + words))),
-  );
-};
 
 const whole = fc.integer({ min: 0, max: 3000 }).map(String);
 const decimal = fc

@@ -17,3 +17,7 @@ write('packages/syntax/src/generated/line-words.ts', lineKindsModule(list));
 
 const { tmGrammar } = await importTs('packages/syntax/scripts/tm-grammar.ts');
 write('grammar/quern.tmLanguage.json', `${JSON.stringify(tmGrammar(list), null, 2)}\n`);
+
+const { readEbnf } = await importTs('packages/syntax/scripts/ebnf.ts');
+const { railroadPage } = await importTs('packages/syntax/scripts/railroad.ts');
+write('grammar/railroad.html', railroadPage(readEbnf(readFileSync(join(root, 'grammar/quern.ebnf'), 'utf8'))));

@@ -9,7 +9,6 @@ import type {
   CheckLine,
   Clause,
   ClockTime,
-  Count,
   Duration,
   Equal,
   EveryLine,

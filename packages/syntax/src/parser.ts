@@ -8,7 +8,6 @@ import type {
   BakedFact,
   BasisFact,
   BestFact,
-  Bracket,
   CountFact,
   CupFact,
   DateFact,
@@ -16,7 +15,6 @@ import type {
   GivesFact,
   HasFact,
   KeepsFact,
-  LineContent,
   ListFact,
   Measure,
   Name,
@@ -527,6 +525,3 @@ function isDate(text: string): boolean {
   const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][m - 1] ?? 0;
   return d >= 1 && d <= days;
 }
-
-export type LineRule = (parser: LineParser) => Bare<LineContent>;
-export type BracketContent = Pick<Bracket, 'amount' | 'of'>;

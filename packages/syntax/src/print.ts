@@ -17,7 +17,6 @@ import type {
   CheckLine,
   Clause,
   ClockTime,
-  Count,
   Duration,
   Equal,
   FactLine,

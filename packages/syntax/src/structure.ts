@@ -27,7 +27,6 @@ import type {
   Outline,
   RecipeBlock,
   Typed,
-  VariantBlock,
 } from './outline-types.js';
 
 /*
@@ -36,7 +35,6 @@ import type {
  */
 
 type Open<T> = { -readonly [K in keyof T]: T[K] extends readonly (infer E)[] ? E[] : T[K] };
-type Item<K extends BodyItem['kind']> = Extract<BodyItem, { kind: K }>;
 
 interface OpenRecipe {
   readonly heading: Typed<BlockLine>;

@@ -16,7 +16,7 @@ const VULGAR = '\\u00bc-\\u00be\\u2150-\\u215e';
 const DASH = '\\-\\u2010-\\u2015\\u2212\\ufe63\\uff0d';
 const SLASH = '/\\u2044\\u2215';
 
-export const spaces = new RegExp(`[${SPACE}]+`, 'g');
+const spaces = new RegExp(`[${SPACE}]+`, 'g');
 const edges = new RegExp(`^[${SPACE}]+|[${SPACE}]+$`, 'g');
 export const leadingSpace = new RegExp(`^[${SPACE}]*`);
 /** Digits, or one of the typographic fractions, at the first place of a line. */
@@ -219,7 +219,7 @@ export function openingOfAmount(word: string): TokenType {
 }
 
 /** What a word that is a unit, a unit of time or a scale stands for. */
-export type Payload = UnitId | TimeUnit | 'C' | 'F';
+type Payload = UnitId | TimeUnit | 'C' | 'F';
 
 function spelled(text: string): string {
   const lower = text.toLowerCase();
