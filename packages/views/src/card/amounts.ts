@@ -11,7 +11,14 @@ import {
 } from '@quern/quantity';
 import type { Formula, InItem, OutItem } from '@quern/compiler';
 import { exactRange } from '../common/exact-range.js';
-import { amountOf, countedOf, statedVolume, writtenAmount, writtenInUs } from '../common/item-amount.js';
+import {
+  amountOf,
+  countedOf,
+  standsAsWritten,
+  statedVolume,
+  writtenAmount,
+  writtenInUs,
+} from '../common/item-amount.js';
 import { showScaled, type ExactRange, type ScalableAmount } from '../common/scalable-amount.js';
 import type { CardAmount } from './card-data.js';
 
@@ -65,11 +72,10 @@ export function ingredientAmount(item: InItem, setting: CardSetting): CardAmount
   const { formula, factor, cups } = setting;
   const words = wordsOf(item);
   if (words === 'all') return inWords(words);
-  const found = asMeasured(item, setting) ?? withoutFlour(amountOf(item, formula), formula);
+  const found = asMeasured(item, setting) ?? amountOf(item, formula);
   if (!found) return inWords(words ?? writtenOf(item, setting));
   if (words !== undefined) return { words, ...scaledAmount(found, setting) };
-  const asWritten = equal(factor, ONE) && cups === formula.facts.cups;
-  return scaledAmount(found, setting, asWritten ? writtenInUs(item) : undefined);
+  return scaledAmount(found, setting, standsAsWritten(formula, factor, cups) ? writtenInUs(item) : undefined);
 }
 
 /**
@@ -83,26 +89,6 @@ function asMeasured(item: InItem, { formula }: CardSetting): ScalableAmount | un
   const isMetric = amount.kind === 'measure' && ['ml', 'cl', 'dl', 'l'].includes(amount.unit.id);
   const stated = isMetric && equals.length === 0 ? statedVolume(item, formula.facts.cups) : undefined;
   return stated && { kind: 'volume', about: amount.about, millilitres: exactRange(stated) };
-}
-
-/**
- * Weights are held to their percentage on flour only in a recipe that speaks of such percentages: a crumble has flour
- * too, and its cook is not helped by hundredths of a gram.
- */
-function withoutFlour(amount: ScalableAmount | undefined, formula: Formula): ScalableAmount | undefined {
-  if (amount?.kind !== 'weight' || amount.flour === undefined || isBakers(formula)) return amount;
-  const { flour: _, ...rest } = amount;
-  return rest;
-}
-
-function isBakers({ facts, makes }: Formula): boolean {
-  if (facts.basis === 'flour') return true;
-  return makes.some(({ items }) =>
-    items.some(
-      (item) =>
-        item.kind === 'in' && item.content.amount.kind === 'percent' && item.content.on?.text.toLowerCase() === 'flour',
-    ),
-  );
 }
 
 /** The amount where it is words: 'all', 'half', '1/3', 'rest', 'a little', 'enough'. */

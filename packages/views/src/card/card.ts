@@ -200,7 +200,7 @@ function savedOf(item: OutItem, setting: CardSetting): CardSaved {
   const { content } = item;
   return {
     amount: savedAmount(item, setting),
-    name: item.saved ?? content.as?.text ?? content.of?.text ?? '',
+    name: content.as?.text ?? item.saved ?? content.of?.text ?? '',
     ...(content.note ? { note: content.note.text } : {}),
   };
 }

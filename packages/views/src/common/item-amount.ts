@@ -21,6 +21,7 @@ import {
   pickOf,
   volumeOf,
   volumeSpread,
+  type Flour,
   type Formula,
   type InItem,
   type LedgerFood,
@@ -28,6 +29,7 @@ import {
 } from '@quern/compiler';
 import type { Amount, Equal, Measure } from '@quern/syntax';
 import { exactRange, exactText } from './exact-range.js';
+import { bakersFlour } from './goes-by-flour.js';
 import { bothNumbers } from './plural.js';
 import type { ScalableAmount, ScalableCount } from './scalable-amount.js';
 
@@ -146,7 +148,8 @@ export function amountOf(item: InItem, formula: Formula): ScalableAmount | undef
   }
   const volume = stated ?? (pieces ? undefined : tableVolume(item, grams));
   const food = foodOf(item);
-  const flour = formula.flour && food && inFormula(formula, food) ? formula.flour.grams : undefined;
+  const baker = bakersFlour(formula);
+  const flour = baker && food && isIn(baker, food) ? baker.grams : undefined;
   return {
     kind: 'weight',
     about,
@@ -167,8 +170,7 @@ export function measuredAmount(amount: Measure, cups: CupSystem): ScalableAmount
   return { kind: 'count', about: amount.about, count: exactRange(amount.range), one, many };
 }
 
-const inFormula = (formula: Formula, food: LedgerFood): boolean =>
-  formula.flour?.formula.some((entry) => entry.food.key === food.key) ?? false;
+const isIn = (flour: Flour, food: LedgerFood): boolean => flour.formula.some((entry) => entry.food.key === food.key);
 
 const US_UNITS: ReadonlySet<UnitId> = new Set<UnitId>([
   'tsp',
