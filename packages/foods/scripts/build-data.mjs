@@ -19,9 +19,10 @@ const root = join(here, '..');
 
 /** Our own TypeScript, so that the generator folds names and reckons fractions exactly as the library does. */
 async function library() {
-  const source = `export * from './names.ts'; export * from '../../quantity/src/rational.ts';`;
+  const source = `export { singular } from '@quern/text'; export * from './names.ts'; export * from '../../quantity/src/rational.ts';`;
   const result = await build({
     stdin: { contents: source, resolveDir: join(root, 'src'), loader: 'ts' },
+    conditions: ['@quern/source'],
     bundle: true,
     format: 'esm',
     write: false,

@@ -36,6 +36,9 @@ const FORMS = new Map(
     pureed: 'puréed',
     ground: 'ground',
     packed: 'packed',
+    'loosely packed': 'loose',
+    loose: 'loose',
+    unpacked: 'loose',
     sifted: 'sifted',
     melted: 'melted',
     whipped: 'whipped',
@@ -55,7 +58,7 @@ const FORMS = new Map(
 const STATES = new Set(
   `fresh ripe unrefined cold cool warm hot chilled soft softened organic firm washed rinsed cleaned scrubbed trimmed good best
   finest quality plain natural seedless unwaxed local seasonal additional extra room temperature tender raw peeled
-  pitted stoned deseeded seeded cored hulled shelled podded drained unpeeled prepared separated`.split(/\s+/),
+  pitted stoned deseeded seeded cored hulled shelled podded drained unpeeled prepared separated unsifted`.split(/\s+/),
 );
 
 /** Adverbs before a form: `finely chopped`. */
