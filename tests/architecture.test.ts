@@ -108,7 +108,7 @@ function manifest(name: string): Manifest {
 function sourcesOf(packageName: PackageName): SourceFile[] {
   const folder = join(root, 'packages', packageName, 'src');
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.tsx?$/.test(name) && !/\.test\.ts$/.test(name) && !name.split(/[\\/]/).includes('generated'))
+    .filter((name) => /\.tsx?$/.test(name) && !/\.test\.ts$/.test(name) && !/(^|[\\/])(generated|test)[\\/]/.test(name))
     .map((name) => {
       const path = relative(root, join(folder, name)).replaceAll('\\', '/');
       const text = readFileSync(join(folder, name), 'utf8');
