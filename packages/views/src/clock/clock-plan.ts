@@ -106,7 +106,7 @@ export interface PlannedUpkeep {
   readonly label: string;
   readonly period: Minute;
   readonly lasts: Minute;
-  /** The first time it is due: a period after the culture was last used. */
+  /** The first time it is due: a period after the make that used it was done, for by then some was put back. */
   readonly first: Minute;
 }
 

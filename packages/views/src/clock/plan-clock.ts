@@ -484,7 +484,7 @@ function upkeepOf(
         ({ dish, make }) => dish === dishes[index]?.id && uses.some((one) => one.name === make),
       );
       if (used.length === 0) continue;
-      const last = used.reduce((latest, { start }) => Math.max(latest, start), -Infinity);
+      const last = used.reduce((latest, { end }) => Math.max(latest, end), -Infinity);
       culture.upkeep.forEach(({ content }, nth) => {
         const period = plainMinutes(content.period);
         if (period < 1440) return;
