@@ -20,7 +20,7 @@ import { figure, numberRange, type Figure, type FigureTokens } from './numerals.
 import * as t from './tokens.js';
 import { unitMeant } from './unit-slips.js';
 
-export type Stops = ReadonlySet<TokenType>;
+type Stops = ReadonlySet<TokenType>;
 
 /** What the tokens after a figure say an amount is. */
 type Shape = 'share-word' | 'open' | 'share' | 'percent' | 'measure' | 'pack' | 'portion' | 'count';
@@ -31,7 +31,12 @@ const FOOD_DIMENSIONS: ReadonlySet<string> = new Set(['mass', 'volume', 'count']
 /** How many words a container or a portion may have: `2 small loaf tins of 400 g`. */
 const MOST_CONTAINER_WORDS = 4;
 
-const NAME_ENDS: Stops = new Set([t.Equals, t.Note, t.Prose, t.Comma, EOF]);
+/** What ends a name: a mark or the end of the line always, and the small words that come next in its line. */
+export function stopsAt(...types: TokenType[]): Stops {
+  return new Set([...types, t.Equals, t.Note, t.Prose, t.Comma, EOF]);
+}
+
+const NAME_ENDS = stopsAt();
 
 /**
  * Rules for numbers, units, amounts and names: what all kinds of line share. One instance parses every line; whatever
