@@ -33,3 +33,5 @@ export { codeLenses, resolveLens, type CodeLens, type LensCommand } from './code
 export { incoming, outgoing, prepareHierarchy, type HierarchyCall, type HierarchyItem } from './call-hierarchy.js';
 export { fixesAt, fixesFor, mendAll, safeEdits, type CodedFix } from './fixes/mend.js';
 export { fixers, withoutFix } from './fixes/index.js';
+export { codeActions, fixAll, type CodeAction } from './code-actions.js';
+export { refactorings, type Refactoring, type RefactoringKind } from './refactor/refactor.js';

@@ -1,5 +1,5 @@
-import { compare, exact, type Rational } from '@quern/quantity';
-import type { InItem } from '@quern/compiler';
+import { add, compare, HUNDRED, multiply, ZERO, type Rational } from '@quern/quantity';
+import { normaliseName, type Formula, type InItem } from '@quern/compiler';
 import type { InLine, Line } from '@quern/syntax';
 import { gramsText, percentOf } from './figures.js';
 import type { ItemPlace } from './ledger-index.js';
@@ -105,26 +105,44 @@ function measureHints(item: InItem, { formula }: ItemPlace, offset: number): Inl
   ];
 }
 
-const SMALL = exact('0.1');
-
-function percentHints(item: InItem, { formula, make }: ItemPlace, offset: number): InlayHint[] {
+function percentHints(item: InItem, { formula }: ItemPlace, offset: number): InlayHint[] {
   const { flour } = formula;
-  const { grams } = item.weighed;
+  const grams = formulaGrams(formula).get(item.ref.line.number);
   if (!flour || !grams || item.source.kind !== 'food' || item.optional) return [];
   // A percent that is written already needs no second one.
   if (item.content.amount.kind === 'percent' && item.on?.name === 'flour') return [];
-  const key = item.source.food.key;
-  const inFormula = flour.formula.some((entry) => entry.food.key === key);
-  if (!inFormula || make.index > flour.makeIndex) return [];
-  return [
-    {
-      offset,
-      label: ` ${percentOf(grams, flour.grams, finer(grams, flour.grams) ? 2 : 1)}`,
-      kind: 'percent',
-      tooltip: 'Baker’s percentage: on the flour of the recipe',
-    },
-  ];
+  const label = ` ${percentOf(grams, flour.grams, compare(multiply(grams, HUNDRED), flour.grams) < 0 ? 2 : 1)}`;
+  return [{ offset, label, kind: 'percent', tooltip: 'Baker’s percentage: on the flour of the recipe' }];
 }
 
-const finer = (grams: Rational, flour: Rational): boolean =>
-  compare(grams, { n: flour.n * SMALL.n, d: flour.d * SMALL.d * 10n }) < 0;
+const known = new WeakMap<Formula, ReadonlyMap<number, Rational>>();
+
+/**
+ * What each in line brings to the flour's pot and to what is made of it, by line number: of an inner make only the share
+ * that is drawn, so that starter kept back does not count.
+ */
+function formulaGrams(formula: Formula): ReadonlyMap<number, Rational> {
+  const before = known.get(formula);
+  if (before !== undefined) return before;
+  const grams = new Map<number, Rational>();
+  const { flour } = formula;
+  const followed = new Set<string>();
+  for (const make of formula.makes.slice(flour?.makeIndex ?? formula.makes.length)) {
+    const own = make.index === flour?.makeIndex;
+    const joins = make.items.some(
+      (item) => item.kind === 'in' && item.source.kind === 'product' && followed.has(item.source.product),
+    );
+    if (!own && !joins) continue;
+    followed.add(normaliseName(make.name));
+    for (const entry of make.pot.entries) {
+      if (entry.kind !== 'food' && entry.kind !== 'draw') continue;
+      for (const part of entry.parts) {
+        if (followed.has(part.via)) continue;
+        const line = part.origin.line.number;
+        grams.set(line, add(grams.get(line) ?? ZERO, part.grams));
+      }
+    }
+  }
+  known.set(formula, grams);
+  return grams;
+}

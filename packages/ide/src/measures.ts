@@ -100,13 +100,12 @@ export function writableVolume(millilitres: Rational, cups: CupSystem): string {
   for (const { unit, parts, least, most } of STEPS) {
     const exactly = divide(millilitres, sizeOf(unit, cups));
     if (most && compare(exactly, most) > 0) continue;
-    let best: Rational | undefined;
     for (const part of parts) {
       const near = roundTo(exactly, rational(1, part));
-      if (compare(near, least) < 0) continue;
-      if (best === undefined || compare(away(near, exactly), away(best, exactly)) < 0) best = near;
+      if (compare(near, least) >= 0 && compare(away(near, exactly), TOLERANCE) <= 0) {
+        return printMeasure(single(near), unit, PLAIN);
+      }
     }
-    if (best && compare(away(best, exactly), TOLERANCE) <= 0) return printMeasure(single(best), unit, PLAIN);
   }
   const step = compare(millilitres, rational(10)) < 0 ? exact('0.1') : ONE;
   return printMeasure(single(roundTo(millilitres, step)), 'ml');

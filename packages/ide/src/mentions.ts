@@ -75,7 +75,14 @@ export function mentionsInSentence(line: Line, prose: Prose, names: readonly Mea
     }
   }
   found.sort((a, b) => a.span.start - b.span.start || b.span.end - a.span.end || rank(a.how) - rank(b.how));
-  return found.filter((mention, index) => index === 0 || mention.span.start >= (found[index - 1]?.span.end ?? 0));
+  // A share in brackets names its thing itself, so that is a name and no mention.
+  const named = prose.brackets.flatMap(({ of }) => (of ? [shift(of.span, line.start)] : []));
+  let end = 0;
+  return found.filter(({ span }) => {
+    if (span.start < end || named.some((one) => span.start < one.end && one.start < span.end)) return false;
+    end = span.end;
+    return true;
+  });
 }
 
 const rank = (how: Found['how']): number => (how === 'name' ? 0 : how === 'last' ? 1 : 2);

@@ -201,7 +201,7 @@ class NameReader {
       const meant = this.#food(as.text);
       this.#note(name, line, meant, 'used');
       this.#note(as, line, meant, 'used');
-    } else this.#note(name, line, this.#resolve(name.text), 'used');
+    } else this.#note(name, line, this.#products.get(normaliseName(name.text)) ?? this.#food(name.text), 'used');
     if (on) this.#note(on, line, this.#resolve(on.text), 'used');
   }
 
@@ -338,7 +338,7 @@ class NameReader {
   }
 }
 
-/** What a name means to a file that uses it from another: a recipe's title there, or a thing made or saved in it. */
+/** What a name means to a file that uses it from another: a recipe's title there, a thing made or saved in it, or a food. */
 function meaningIn(snapshot: Snapshot, path: string, name: string): Meaning {
   const id = normaliseName(name);
   const document = snapshot.session.document(path);
@@ -368,14 +368,10 @@ function meaningIn(snapshot: Snapshot, path: string, name: string): Meaning {
       }
     }
   }
-  for (const [kind, blocks] of [
-    ['food', other?.foods ?? []],
-    ['culture', other?.cultures ?? []],
-  ] as const) {
-    for (const block of blocks) {
-      const own = block.heading.content.name?.text;
-      if (own !== undefined && normaliseName(own) === id)
-        return { kind, key: `${kind}:${path}#${id}`, name: own, file: path };
+  for (const { heading } of other?.foods ?? []) {
+    const own = heading.content.name?.text;
+    if (own !== undefined && normaliseName(own) === id) {
+      return { kind: 'food', key: `food:${path}#${id}`, name: own, file: path };
     }
   }
   return { kind: 'unknown-food', key: `unknown:${path}#${id}`, name };

@@ -80,9 +80,12 @@ function renamesIn(snapshot: Snapshot, meaning: Meaning, name: string): TextEdit
   return edits;
 }
 
+/** A name in a sentence in the case in which it is spoken there: a title may be spoken in small letters. */
 function likeCase(written: string, name: string): string {
   const first = written.charAt(0);
-  return first !== first.toLowerCase() ? name.charAt(0).toUpperCase() + name.slice(1) : name;
+  const capital = first !== first.toLowerCase();
+  const initial = name.charAt(0);
+  return (capital ? initial.toUpperCase() : initial.toLowerCase()) + name.slice(1);
 }
 
 function refuse(snapshot: Snapshot, meaning: Meaning, name: string): string | undefined {

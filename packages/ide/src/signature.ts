@@ -20,6 +20,10 @@ const IN_LINE = {
 /** Small words and marks that begin a new part. */
 const SEPARATORS = /(?:^|\s)(of|as|on|at|until|using|for|in|beside|from|lost)(?=\s|$)|([=,:])/gi;
 
+const AMOUNT_THEN_NAME = /\b(?:AMOUNT|COUNT|NUMBER) (?=[A-Z])/;
+/** An amount with the space that ends it. */
+const WHOLE_AMOUNT = /^(?:about\s)?[\d¼½¾⅓⅔⅛⅜⅝⅞][\d.,/ -]*(?:%|\p{L}+)\s|^(?:all|half|rest|enough|a little)\s/iu;
+
 /** Help with the line that the cursor stands in; undefined on empty lines and remarks. */
 export function signatureHelp(snapshot: Snapshot, offset: number): SignatureHelp | undefined {
   const line = snapshot.lineAt(offset);
@@ -48,8 +52,12 @@ function parametersOf(form: string, word: string): readonly Span[] {
   const close = (end: number): void => {
     const text = form.slice(start, end);
     const trimmed = text.trim();
-    if (trimmed !== '')
-      spans.push({ start: start + text.indexOf(trimmed), end: start + text.indexOf(trimmed) + trimmed.length });
+    if (trimmed === '') return;
+    const at = start + text.indexOf(trimmed);
+    // An amount and the name behind it are two things to type.
+    const [amount = '', name] = /^(?:AMOUNT|COUNT|NUMBER) [A-Z]/.test(trimmed) ? trimmed.split(' ', 2) : [trimmed];
+    spans.push({ start: at, end: at + (name === undefined ? trimmed.length : amount.length) });
+    if (name !== undefined) spans.push({ start: at + amount.length + 1, end: at + trimmed.length });
   };
   for (const found of form.matchAll(SEPARATORS)) {
     if (found.index < word.length) continue;
@@ -60,11 +68,11 @@ function parametersOf(form: string, word: string): readonly Span[] {
   return spans;
 }
 
-/** The part that begins with the last separator typed; before any, the first, or the second once a space follows it. */
+/** The part that begins with the last separator typed; before any, the amount, or the name once the amount is ended. */
 function activeOf(form: string, parameters: readonly Span[], typed: string): number {
   const separators = [...typed.matchAll(SEPARATORS)].map((found) => (found[1] ?? found[2] ?? '').toLowerCase());
   const last = separators.at(-1);
-  if (last === undefined) return 0;
+  if (last === undefined) return AMOUNT_THEN_NAME.test(form) && WHOLE_AMOUNT.test(typed.trimStart()) ? 1 : 0;
   const index = parameters.findLastIndex(({ start, end }) => form.slice(start, end).toLowerCase().startsWith(last));
   return Math.max(index, 0);
 }

@@ -1,5 +1,5 @@
 import { applyEdits, type TextEdit } from '@quern/text';
-import { Session, type Compiled, type Formula, type FoodBook, type Make } from '@quern/compiler';
+import type { Compiled, Formula, FoodBook, Make, Session } from '@quern/compiler';
 import type { BlockLine, Document, Line, Outline } from '@quern/syntax';
 import { itemsByLine, type ItemPlace } from './ledger-index.js';
 import { namesOf, type Occurrence } from './names.js';
@@ -53,14 +53,27 @@ export class Snapshot {
     return this.#namesByLine.get(line) ?? [];
   }
 
-  /** The file as it would be after edits, in a session of its own: nothing of this one changes. */
+  /**
+   * The file as it would be after edits, compiled with what the session keeps of the other recipes. The session is left as
+   * it was; other files of the workspace are as they are.
+   */
   edited(edits: readonly TextEdit[]): Snapshot {
-    const host = { foods: this.foods, read: (path: string) => this.session.text(path) };
-    const session = new Session(host, this.session.options);
-    session.set(this.path, applyEdits(this.text, edits));
-    const edited = snapshotOf(session, this.path, this.files);
-    if (edited === undefined) throw new Error(`no text for ${this.path}`);
-    return edited;
+    const { session, path } = this;
+    const before = session.host.read(path) === this.text ? undefined : this.text;
+    session.set(path, applyEdits(this.text, edits));
+    try {
+      const edited = new Snapshot(session, this.#read(), this.files);
+      edited.#compiled = edited.#compile();
+      return edited;
+    } finally {
+      session.set(path, before);
+    }
+  }
+
+  #read(): Document {
+    const document = this.session.document(this.path);
+    if (document === undefined) throw new Error(`the session cannot read ${this.path}`);
+    return document;
   }
 
   #compile(): Compiled {

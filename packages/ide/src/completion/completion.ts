@@ -3,7 +3,7 @@ import { lineWords, type LineWord, type Standing } from '@quern/syntax';
 import { entryTyped } from '../opening.js';
 import type { Snapshot } from '../snapshot.js';
 import * as from from './candidates.js';
-import { listOf, type Candidate, type CompletionList } from './item.js';
+import { listOf, type Candidate, type CompletionItem, type CompletionList } from './item.js';
 import { lineSnippets } from './line-snippets.js';
 import { measureCandidates } from './measure-candidates.js';
 import { usedKeywords, usedNotes } from './used-names.js';
@@ -23,7 +23,16 @@ export function completion(snapshot: Snapshot, offset: number): CompletionList {
   const slot = slotAt(snapshot, line.number, before);
   if (slot === undefined) return NOTHING;
   const span: Span = { start: offset - slot.typed.length, end: offset };
-  return listOf(slot.candidates, slot.typed, span);
+  const list = listOf(slot.candidates, slot.typed, span);
+  return { ...list, items: list.items.map((item) => withDetail(snapshot, item)) };
+}
+
+/** A food of the table with its role and allergens. Only what is shown is looked up. */
+function withDetail(snapshot: Snapshot, item: CompletionItem): CompletionItem {
+  if (item.kind !== 'food' || item.detail !== undefined) return item;
+  const answer = snapshot.foods.find(item.label);
+  const detail = answer.kind === 'found' ? from.detailOf(answer.match.food) : '';
+  return detail === '' ? item : { ...item, detail };
 }
 
 function slotAt(snapshot: Snapshot, line: number, before: string): Slot | undefined {
@@ -82,7 +91,8 @@ function* openings(where: Standing): Iterable<Candidate> {
       snippet: snippet !== undefined,
       detail: entry.says,
       documentation: `\`${entry.form}\`\n\nFor instance \`${entry.example}\``,
-      rank: (stands ? 0 : 300) + ORDER.indexOf(entry.kind) * 10,
+      rank:
+        (stands ? 0 : 300) + ORDER.indexOf(entry.kind) * 10 - (entry.word === 'recipe' && where === 'file' ? 200 : 0),
     };
   }
 }
@@ -96,6 +106,7 @@ const SHARE = /^(?:all|half(?: of)?|rest(?: of)?|\d+\/\d+ of|[\d.,-]+ ?% of)\s(.
 const PERCENT = new RegExp(String.raw`^(${NUMBER})\s?%\s(.*)$`);
 const OPEN = /^(?:a little|enough)\s(.*)$/i;
 const PACK = new RegExp(String.raw`^${NUMBER}\p{L}[\p{L} ]*\sof\s${NUMBER}\p{L}+\s(.*)$`, 'u');
+const PORTION = new RegExp(String.raw`^(?:about )?${NUMBER}\p{L}+\sof\s(.*)$`, 'u');
 const MEASURE = new RegExp(String.raw`^(?:about )?${NUMBER}(?:(?:us |imperial )?\p{L}+)\s(.*)$`, 'u');
 const BARE = new RegExp(String.raw`^(${NUMBER})([\p{L} ]*)$`, 'u');
 
@@ -118,6 +129,8 @@ function inSlot(snapshot: Snapshot, line: number, text: string, where: Standing)
       : both(from.productCandidates(snapshot, line), from.foodCandidates(snapshot));
   const pack = PACK.exec(text);
   if (pack) return named(snapshot, line, pack[1] ?? '', whole);
+  const portion = PORTION.exec(text);
+  if (portion) return named(snapshot, line, portion[1] ?? '', whole);
   const bare = BARE.exec(text);
   if (bare && !/\s/.test((bare[2] ?? '').trim()) && !isUnitThen(bare[2] ?? '')) {
     // After a number a unit may stand, or the name of what is counted.

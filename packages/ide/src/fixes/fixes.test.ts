@@ -12,7 +12,11 @@ const codes = Object.keys(messages) as MessageCode[];
 
 function open(files: readonly SourceText[]): Snapshot {
   const session = new Session(memoryHost(files, foods));
-  const snapshot = snapshotOf(session, files[0]?.path ?? '', files.map(({ path }) => path));
+  const snapshot = snapshotOf(
+    session,
+    files[0]?.path ?? '',
+    files.map(({ path }) => path),
+  );
   if (snapshot === undefined) throw new Error('no file');
   return snapshot;
 }
@@ -27,7 +31,8 @@ const withOthers: Partial<Record<MessageCode, string>> = {
 const ofViews: ReadonlySet<string> = new Set(['A02', 'A07', 'A08', 'A09']);
 
 /** Where the example of a message gives it. */
-const placesOf = (snapshot: Snapshot, code: MessageCode) => snapshot.compiled.diagnostics.filter((one) => one.code === code);
+const placesOf = (snapshot: Snapshot, code: MessageCode) =>
+  snapshot.compiled.diagnostics.filter((one) => one.code === code);
 
 test('every message is in one of the two tables', () => {
   const listed = [...Object.keys(fixers), ...Object.keys(withoutFix)].sort();
@@ -45,26 +50,33 @@ describe('the first fix of a message mends its example', () => {
     const [fix] = first ? fixesFor(snapshot, first) : [];
     expect(fix?.edits.map(({ file }) => file)).toEqual([snapshot.path]);
     const after = snapshot.edited(fix?.edits[0]?.edits ?? []);
-    expect({ text: after.text, still: placesOf(after, code).map(({ args }) => args) }).toEqual({ text: after.text, still: [] });
+    expect({ text: after.text, still: placesOf(after, code).map(({ args }) => args) }).toEqual({
+      text: after.text,
+      still: [],
+    });
   });
 });
 
 describe('a safe fix', () => {
-  test.each(codes.filter((code) => fixers[code] !== undefined && !ofViews.has(code)))('of %s changes no sum and no error elsewhere', (code) => {
-    const snapshot = open(splitExample(withOthers[code] ?? messages[code].bad));
-    for (const diagnostic of placesOf(snapshot, code)) {
-      for (const fix of fixesFor(snapshot, diagnostic).filter(({ safe }) => safe)) {
-        const after = snapshot.edited(fix.edits[0]?.edits ?? []);
-        const errors = (one: Snapshot): number => one.compiled.diagnostics.filter(({ severity }) => severity === 'error').length;
-        expect(errors(after)).toBeLessThanOrEqual(errors(snapshot));
-        for (const formula of snapshot.compiled.formulas) {
-          if (formula.broken) continue;
-          const same = after.compiled.formulas.find(({ id }) => id === formula.id);
-          expect(same?.dishGrams).toEqual(formula.dishGrams);
+  test.each(codes.filter((code) => fixers[code] !== undefined && !ofViews.has(code)))(
+    'of %s changes no sum and no error elsewhere',
+    (code) => {
+      const snapshot = open(splitExample(withOthers[code] ?? messages[code].bad));
+      for (const diagnostic of placesOf(snapshot, code)) {
+        for (const fix of fixesFor(snapshot, diagnostic).filter(({ safe }) => safe)) {
+          const after = snapshot.edited(fix.edits[0]?.edits ?? []);
+          const errors = (one: Snapshot): number =>
+            one.compiled.diagnostics.filter(({ severity }) => severity === 'error').length;
+          expect(errors(after)).toBeLessThanOrEqual(errors(snapshot));
+          for (const formula of snapshot.compiled.formulas) {
+            if (formula.broken) continue;
+            const same = after.compiled.formulas.find(({ id }) => id === formula.id);
+            expect(same?.dishGrams).toEqual(formula.dishGrams);
+          }
         }
       }
-    }
-  });
+    },
+  );
 });
 
 test('every fix of every example can be made: its edits do not overlap and lie in the file', () => {
@@ -83,13 +95,17 @@ test('every fix of every example can be made: its edits do not overlap and lie i
 });
 
 test('all safe fixes of a file are made at once, and again until none is left', () => {
-  const text = 'recipe Toast\n\n  2 slices rye bread = 80 g\n  30 g butter = cold\n  hnads 2–3 min: Toast the bread [well] with the butter.\n';
+  const text =
+    'recipe Toast\n\n  2 slices rye bread = 80 g\n  30 g butter = cold\n  hnads 2–3 min: Toast the bread [well] with the butter.\n';
   const { text: mended, mended: messagesMended } = mendAll(open([{ path: 'main.quern', text }]));
-  expect(mended).toBe('recipe Toast\n\n  2 slices rye bread = 80 g\n  30 g butter, cold\n  hands 2-3 min: Toast the bread (well) with the butter.\n');
+  expect(mended).toBe(
+    'recipe Toast\n\n  2 slices rye bread = 80 g\n  30 g butter, cold\n  hands 2-3 min: Toast the bread (well) with the butter.\n',
+  );
   expect(messagesMended.map(({ code }) => code).sort()).toEqual(['L01', 'L04', 'L13', 'L20']);
 });
 
 test('nothing that changes an amount is made without asking', () => {
-  const text = 'recipe Porridge\n\n  1-1/2 cups water\n  1 T sugar\n  80 g rolled oats\n  hob 5 min: Boil the oats with the sugar in the water.\n';
+  const text =
+    'recipe Porridge\n\n  1-1/2 cups water\n  1 T sugar\n  80 g rolled oats\n  hob 5 min: Boil the oats with the sugar in the water.\n';
   expect(safeEdits(open([{ path: 'main.quern', text }])).edits).toEqual([]);
 });

@@ -11,6 +11,7 @@ import {
   rational,
   scoop,
   units,
+  unitWord,
   type CupSystem,
   type Rational,
   type UnitId,
@@ -144,7 +145,7 @@ function measured(
   const value = baseValue(measure, cups, 'middle');
   if (dimension === 'volume') lines.push(`Weighs **${gramsText(multiply(value, density.usual))}** by the food table.`);
   else if (dimension === 'mass') lines.push(`Fills **${scooped(divide(value, density.usual), cups)}**.`);
-  lines.push(densityLine(snapshot, density, cups));
+  lines.push(`${cupWeight(density, cups)}${sourceList(snapshot, density.sources)}`);
   return lines;
 }
 
@@ -163,7 +164,7 @@ function bothSystems(measure: Measure, cups: CupSystem): string {
     });
   if (dimension === 'volume' && !['cup', 'tbsp', 'tsp'].includes(measure.unit.id))
     told.push(scooped(baseValue(measure, cups, 'middle'), cups));
-  const written = `${printInterval(interval(measure.range.low, measure.range.high), (value) => printDecimal(value, 2))} ${units[measure.unit.id].many}`;
+  const written = `${printInterval(interval(measure.range.low, measure.range.high), (value) => printDecimal(value, 2))} ${unitWord(measure.unit.id, measure.range.high)}`;
   return told.length === 0 ? written : `${written} = ${told.join(' = ')}`;
 }
 
@@ -171,13 +172,13 @@ const placesFor = (value: Rational): number => (value.n < value.d * 10n ? 2 : va
 
 const scooped = (millilitres: Rational, cups: CupSystem): string => printScoops(scoop(millilitres, { cups }), PLAIN);
 
-/** The published weight of a cup, its spread and where it was seen. */
-export function densityLine(snapshot: Snapshot, density: Spread, cups: CupSystem): string {
+/** The published weight of a cup and its spread. */
+export function cupWeight(density: Spread, cups: CupSystem): string {
   const cup = cups === 'us' ? rational(473176473n, 2_000_000n) : rational(250);
   const grams = [density.low, density.usual, density.high].map((value) => gramsText(multiply(value, cup)));
   const [low, usual, high] = grams;
   const spread = low === high ? usual : `${usual} (published from ${low} to ${high})`;
-  return `A cup weighs ${spread}${sourceList(snapshot, density.sources)}`;
+  return `A cup weighs ${spread}`;
 }
 
 function counted(snapshot: Snapshot, piece: string, content: InLine, food: LedgerFood | undefined): string[] {

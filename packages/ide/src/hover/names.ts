@@ -1,7 +1,7 @@
-import { compare, divide, exact, printDecimal, sum, type Rational } from '@quern/quantity';
+import { compare, divide, printDecimal, sum, type Rational } from '@quern/quantity';
 import {
   normaliseName,
-  waterIn,
+  isWater,
   massOf,
   type Food,
   type Formula,
@@ -15,7 +15,7 @@ import type { Meaning } from '../names.js';
 import { readinessOf } from '../readiness.js';
 import type { Snapshot } from '../snapshot.js';
 import { describeAllergen } from './allergen-words.js';
-import { densityLine } from './amounts.js';
+import { cupWeight } from './amounts.js';
 import { sourceList } from './sources.js';
 
 interface Where {
@@ -110,14 +110,12 @@ function composition(parts: readonly Part[]): string {
   return ['| holds | weight | share |', '|---|--:|--:|', ...shown, ...more].join('\n');
 }
 
-/** Water on flour in it, by the water content of everything. */
+/** The flour in it, and the water on that flour. */
 function hydrationOf(formula: Formula, parts: readonly Part[]): string[] {
   const flour = sum(parts.filter((part) => formula.isFlour(part.food)).map(massOf));
   if (flour.n <= 0n) return [];
-  const waters = parts.filter((part) => !formula.isFlour(part.food)).map(waterIn);
-  if (waters.some((water) => water === undefined)) return [`Flour ${gramsText(flour)}.`];
-  const water = sum(waters.map((one) => one ?? exact('0')));
-  return [`Flour ${gramsText(flour)}; all water on flour ${shareText(divide(water, flour))}.`];
+  const water = sum(parts.filter((part) => isWater(part.food)).map(massOf));
+  return [`Flour ${gramsText(flour)}, water on flour ${shareText(divide(water, flour))}.`];
 }
 
 function drawnBy(product: Product): string[] {
@@ -189,8 +187,8 @@ function foodCard(snapshot: Snapshot, food: Food, own: LedgerFood | undefined): 
     `**${escapeMarkdown(food.name)}**${roles}${own ? ', as this file states it' : ''}`,
     allergenLine(food),
     nutrientLine(food),
-    ...cupLines(snapshot, food),
-    sourceList(snapshot, food.nutrientSources ?? food.sources).replace(/^\. /, ''),
+    ...cupLines(food),
+    sourceList(snapshot, sourcesOf(food)).replace(/^\. /, ''),
   ]
     .filter((line) => line !== '' && line !== '.')
     .join('\n\n');
@@ -232,16 +230,22 @@ function nutrientLine(food: Food): string {
 }
 
 /** The weight of a cup in each form, and of a piece. */
-function cupLines(snapshot: Snapshot, food: Food): string[] {
+function cupLines(food: Food): string[] {
   const volumes = food.volumes.slice(0, 4).map(({ form, perMillilitre }) => {
-    const line = densityLine(snapshot, perMillilitre, 'us');
+    const line = `${cupWeight(perMillilitre, 'us')}.`;
     return form === '' ? line : line.replace(/^A cup/, `A cup, ${form},`);
   });
   const pieces = food.pieces.slice(0, 4).map(({ piece, size, grams }) => {
     const what = [size, piece].filter((word) => word !== '').join(' ') || 'piece';
-    return `1 ${what} weighs ${gramsText(grams.usual)}${sourceList(snapshot, grams.sources)}`;
+    return `1 ${what} weighs ${gramsText(grams.usual)}.`;
   });
   return [...volumes, ...pieces];
+}
+
+/** Every source of what the card shows. */
+function sourcesOf(food: Food): readonly string[] {
+  const weights = [...food.volumes.map(({ perMillilitre }) => perMillilitre), ...food.pieces.map(({ grams }) => grams)];
+  return [...(food.nutrientSources ?? food.sources), ...weights.flatMap(({ sources }) => sources)];
 }
 
 function unknownFood(snapshot: Snapshot, meaning: Meaning): string {
