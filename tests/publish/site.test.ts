@@ -190,3 +190,33 @@ test('the site map names every page (sitemaps.org 0.9)', () => {
   ]);
   expect(child(map.children[3] ?? map, 'lastmod')?.text).toBe('2041-03-02');
 });
+
+test.each(HOSTILE)('ill will breaks out of no page of the site: %j', (evil) => {
+  const files = site([{ card: hostileCard(evil), source: evil }], { ...options, title: evil, author: evil });
+  const tags = (nodes: readonly unknown[]): string[] =>
+    nodes.flatMap((node) => {
+      const {
+        tagName,
+        properties,
+        children = [],
+      } = node as {
+        tagName?: string;
+        properties?: Record<string, unknown>;
+        children?: unknown[];
+      };
+      expect(Object.keys(properties ?? {}).filter((name) => /^on/i.test(name))).toEqual([]);
+      return [...(tagName === undefined ? [] : [tagName]), ...tags(children)];
+    });
+  const plain = site([{ card: tinLoaf, source: '' }], options);
+  for (const [index, { path, render }] of files.entries()) {
+    if (!path.endsWith('.html')) {
+      parseXml(render());
+      continue;
+    }
+    expect(path).toMatch(/^[\p{L}\p{N}\p{M}-]+\.html$/u);
+    const count = (html: string, tag: string): number =>
+      tags(fromHtml(html).children).filter((name) => name === tag).length;
+    for (const tag of ['script', 'style', 'li', 'table'])
+      expect(count(render(), tag)).toBe(count(plain[index]?.render() ?? '', tag));
+  }
+});

@@ -28,7 +28,7 @@ function themeText(theme: string): string {
 }
 
 /** What a page of ours may do: show itself. It asks no other machine for anything, and runs no script but the card's. */
-export function contentPolicy(...scriptHashes: readonly string[]): string {
+function contentPolicy(...scriptHashes: readonly string[]): string {
   const scripts = scriptHashes.length === 0 ? "'none'" : scriptHashes.map((hash) => `'${hash}'`).join(' ');
   return `default-src 'none'; img-src 'self' data: file:; style-src 'unsafe-inline'; script-src ${scripts}; base-uri 'none'; form-action 'none'`;
 }

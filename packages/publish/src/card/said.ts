@@ -32,7 +32,7 @@ export function saidMeasure(amount: CardAmount, measure: 'metric' | 'us'): strin
   return amount.words === undefined ? text : `${amount.words} (${text})`;
 }
 
-export function saidTemperature(value: CardTemperature, measures: Measures): string {
+function saidTemperature(value: CardTemperature, measures: Measures): string {
   const celsius = typesetFigure(value.celsius);
   const fahrenheit = typesetFigure(value.fahrenheit);
   if (measures === 'metric') return celsius;

@@ -58,7 +58,7 @@ export function amountIn(amount: CardAmount, setting: Setting): ElementNode {
 }
 
 /** A figure that a page may print anew at another size. */
-export function figure(className: string, text: string): ElementNode {
+function figure(className: string, text: string): ElementNode {
   return element('bdi', { className: ['quern-figure', className] }, typesetFigure(text));
 }
 

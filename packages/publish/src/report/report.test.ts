@@ -14,11 +14,11 @@ const at = (words: string) => ({
   end: text.indexOf(words) + words.length,
 });
 
-const found = (): Found[] =>
+const found = (): readonly Found[] =>
   tellDiagnostics(
     [
       diagnose('N09', at('Tøast'), { path: 'x' }),
-      diagnose('N01', at('sugar'), { name: 'sugar' }, [{ place: at('3/4 cup'), note: 'measured here' }]),
+      diagnose('N01', at('sugar'), { name: 'sugar', near: '' }, [{ place: at('3/4 cup'), note: 'measured here' }]),
     ],
     (file) => (file === 'a folder/toast.quern' ? text : undefined),
   );
@@ -69,7 +69,6 @@ describe('a report for a reader', () => {
   test('nothing in a line reaches the terminal as a control or turns the line round', () => {
     const source = 'a\u001b[31mb\u202ec\tHERE';
     const one: Found = { ...first(), source, start: { line: 1, column: 12 }, end: { line: 1, column: 16 } };
-    // eslint-disable-next-line no-control-regex
     expect(reportText(one)).not.toMatch(/[\u001b\u202e]/);
   });
 

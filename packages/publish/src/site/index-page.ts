@@ -30,7 +30,7 @@ const TIMES: readonly (readonly [number, string])[] = [
   [4320, '3 days'],
 ];
 
-export function searchFacts(card: CardData): SearchFacts {
+function searchFacts(card: CardData): SearchFacts {
   const words = [
     card.title,
     card.variant ?? '',

@@ -1,8 +1,7 @@
 import { compile } from '@quern/compiler';
 import { createFoodBook } from '@quern/foods';
 import { describe, expect, test } from 'vitest';
-import { card, type CardViewOptions } from './card.js';
-import type { CardData, CardIngredient } from './card-data.js';
+import { card, type CardData, type CardIngredient, type CardViewOptions } from '@quern/views';
 import { rational } from '@quern/quantity';
 
 const foods = createFoodBook();
