@@ -16,7 +16,7 @@ import {
   type Rational,
 } from '@quern/quantity';
 import type { FoodBlock, Line, PerFact, WeighsFact, ListFact } from '@quern/syntax';
-import type { AllergenId, Food, NutrientId, PieceWeight, Spread, VolumeWeight } from './food-book.js';
+import type { AllergenId, Food, FoodBook, NutrientId, PieceWeight, Spread, VolumeWeight } from './food-book.js';
 import { allergensDeclared, allergenWords } from './allergen-names.js';
 import type { LineRef } from './model.js';
 import { normaliseName } from './names.js';
@@ -61,8 +61,16 @@ const stated = (value: Rational): Spread => ({ low: value, usual: value, high: v
  * A food written in the file, as the table would hold it. Values are the label's own.
  * Carbohydrate on a label is taken as available carbohydrate, without fibre.
  */
-export function foodOfBlock(block: FoodBlock, file: string, cups: CupSystem, report: (d: Diagnostic) => void): Food {
+export function foodOfBlock(
+  block: FoodBlock,
+  file: string,
+  cups: CupSystem,
+  book: FoodBook,
+  report: (d: Diagnostic) => void,
+): Food {
   const name = block.heading.content.name?.text ?? '';
+  const answer = book.find(name);
+  const table = answer.kind === 'found' ? answer.match.food : undefined;
   const nutrients: Partial<Record<NutrientId, Rational>> = {};
   const volumes: VolumeWeight[] = [];
   const pieces: PieceWeight[] = [];
@@ -89,7 +97,7 @@ export function foodOfBlock(block: FoodBlock, file: string, cups: CupSystem, rep
     if (content.kind === 'per') readLabel(content, nutrients, perMillilitre, { file, line }, report);
   }
   checkEnergy(name, nutrients, { file, line: block.heading.line }, report);
-  return {
+  const own: Food = {
     id: `file:${normaliseName(name)}`,
     name,
     synonyms: [],
@@ -102,6 +110,33 @@ export function foodOfBlock(block: FoodBlock, file: string, cups: CupSystem, rep
     traces,
     flags: [],
     sources: ['stated'],
+  };
+  return table ? onTopOf(table, own) : own;
+}
+
+/**
+ * A block for a food that the table has says what this packet's label says; of what it leaves out, the table's food
+ * still holds: what the food is, how it weighs, and its water. Of a label's own nutrients none is filled in.
+ */
+function onTopOf(table: Food, own: Food): Food {
+  const { water, alcohol } = table.nutrients;
+  const labelled = Object.keys(own.nutrients).length > 0;
+  const nutrients = labelled
+    ? { ...(water ? { water } : {}), ...(alcohol ? { alcohol } : {}), ...own.nutrients }
+    : table.nutrients;
+  const allergens = own.allergens ?? table.allergens;
+  return {
+    ...own,
+    roles: table.roles,
+    classes: table.classes,
+    ...(table.ediblePortion ? { ediblePortion: table.ediblePortion } : {}),
+    nutrients,
+    volumes: own.volumes.length > 0 ? own.volumes : table.volumes,
+    pieces: own.pieces.length > 0 ? own.pieces : table.pieces,
+    ...(allergens ? { allergens } : {}),
+    traces: [...table.traces, ...own.traces],
+    flags: table.flags,
+    sources: labelled ? own.sources : [...own.sources, ...table.sources],
   };
 }
 

@@ -147,7 +147,7 @@ class FileCompiler {
       const name = block.heading.content.name;
       if (!name) continue;
       const id = normaliseName(name.text);
-      const food = foodOfBlock(block, this.file, this.#cups(), this.report);
+      const food = foodOfBlock(block, this.file, this.#cups(), this.book, this.report);
       const match = { food, how: 'name' as const, form: '', size: '' };
       if (foods.has(id))
         this.report(

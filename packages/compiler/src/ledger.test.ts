@@ -155,6 +155,31 @@ describe('one cause, one message', () => {
   });
 });
 
+describe('food blocks', () => {
+  const block =
+    'food beef stock\n  per 100 g energy 40 kJ, fat 0.2 g, carbohydrate 0.3 g, protein 1.6 g, salt 0.2 g\n  contains celery\n';
+
+  test('a packet of a known food keeps what the food is: stock stays a liquid', () => {
+    const text = `recipe R\n\nmake m\n  500 g beef stock\n  200 g carrots\n  hob 20 min: Simmer.\n  save 250 g of liquid as liquor, for soup\n\n${block}`;
+    expect(codes(text)).toEqual([]);
+    expect(potOf(makeOf(formulaOf(text), 'm'))).toEqual({ 'beef stock': '250.00', carrots: '200.00' });
+  });
+
+  test('its own label wins, and no nutrient of the table is mixed in', () => {
+    const food = compileText(`recipe R\n\nmake m\n  500 g beef stock\n  hob 20 min: Simmer.\n\n${block}`).foods.get(
+      'beef stock',
+    )?.food;
+    expect(food?.allergens).toEqual(['celery']);
+    expect(
+      Object.keys(food?.nutrients ?? {})
+        .filter((name) => name !== 'water')
+        .sort(),
+    ).toEqual(['carbohydrateAvailable', 'energyKcal', 'fat', 'protein', 'sodium']);
+    // Salt 0.2 g is 80 mg of sodium: salt is sodium times 2.5 (Regulation (EU) 1169/2011, Annex I).
+    expect(grams(food?.nutrients.sodium, 0)).toBe('80');
+  });
+});
+
 describe('ranges', () => {
   test('the middle is taken, and the ends are there when asked for', () => {
     const formula = formulaOf('recipe R\n\nmake m\n  500 g whole rye flour\n  340-360 g water\n  hands 1 min: Mix.\n');
