@@ -32,7 +32,7 @@ export async function fuzz(seconds: number, seed: number, report: (line: string)
   for (let round = 0; Date.now() < until; round++) {
     for (const text of fc.sample(damaged(pool), { seed: seed + round, numRuns: batch })) {
       texts++;
-      for (const [name, target] of Object.entries<Target>(targets)) {
+      for (const [name, { takes: target }] of Object.entries(targets)) {
         const message = problem(target, text);
         if (message === undefined || failures.has(`${name} ${message}`)) continue;
         failures.set(`${name} ${message}`, {

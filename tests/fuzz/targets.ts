@@ -1,35 +1,119 @@
 /** What must hold of any text at all. Each target throws when it does not. */
-import { compile } from '@quern/compiler';
+import { compile, Session, type Compiled, type Formula } from '@quern/compiler';
 import { createFoodBook } from '@quern/foods';
-import { parseDocument, type Line } from '@quern/syntax';
+import * as ide from '@quern/ide';
+import {
+  cardHtml,
+  cardJsonLd,
+  cardMarkdown,
+  cardText,
+  labelPage,
+  labelText,
+  recipeCard,
+  sheetCsv,
+  sheetHtml,
+  sheetMarkdown,
+  sheetText,
+} from '@quern/publish';
+import { parseDocument, tidy, type Line } from '@quern/syntax';
 import { memoryHost } from '@quern/testkit';
+import { label, sheet } from '@quern/views';
+import remarkParse from 'remark-parse';
+import remarkQuern from 'remark-quern';
+import remarkRehype from 'remark-rehype';
+import rehypeStringify from 'rehype-stringify';
+import { unified } from 'unified';
 
 export type Target = (text: string) => void;
 
 const foods = createFoodBook();
+const path = 'main.quern';
+const compiledOf = (text: string): Compiled => compile(path, text, memoryHost([{ path, text }], foods));
 
 /** Every character of a text is in its lines, once and in order. */
 function parse(text: string): void {
-  const document = parseDocument('main.quern', text);
+  const document = parseDocument(path, text);
   const mark = document.byteOrderMark ? '\uFEFF' : '';
   const whole = mark + document.lines.map((line: Line) => line.text + line.ending).join('');
   if (whole !== text) throw new Error('the lines are not the text');
   for (const line of document.lines) {
-    if (text.slice(line.start, line.start + line.text.length) !== line.text)
+    if (text.slice(line.start, line.start + line.text.length) !== line.text) {
       throw new Error(`line ${line.number} is not where it says`);
+    }
     for (const { place } of line.parsed.messages) inside(place, line.text.length);
   }
 }
 
 /** A text compiles to the same thing each time, and whatever is said of it has a place in it. */
-function compileTwice(text: string): void {
-  const files = [{ path: 'main.quern', text }];
-  const first = compile('main.quern', text, memoryHost(files, foods));
-  const second = compile('main.quern', text, memoryHost(files, foods));
-  for (const { place } of first.diagnostics) if (place.file === 'main.quern') inside(place, text.length);
-  const codes = (compiled: typeof first) =>
-    compiled.diagnostics.map(({ code, place }) => `${code}@${place.start}`).join();
-  if (codes(first) !== codes(second)) throw new Error('two compilations say different things');
+function compiles(text: string): void {
+  const first = compiledOf(text);
+  for (const { place } of first.diagnostics) if (place.file === path) inside(place, text.length);
+  const codes = ({ diagnostics }: Compiled) => diagnostics.map(({ code, place }) => `${code}@${place.start}`).join();
+  if (codes(first) !== codes(compiledOf(text))) throw new Error('two compilations say different things');
+}
+
+/** Laid out twice is laid out once. */
+function tidies(text: string): void {
+  const once = tidy(text).text;
+  if (tidy(once).text !== once) throw new Error('tidy twice is not tidy once');
+}
+
+/** Whatever can be compiled can be shown, in every form. */
+function shows(text: string): void {
+  const compiled = compiledOf(text);
+  // A few recipes are enough: variants show the same parts again.
+  for (const formula of compiled.formulas.slice(0, 3)) show(compiled, formula);
+}
+
+function show(compiled: Compiled, formula: Formula): void {
+  const data = sheet(formula, { percentages: true });
+  const { value: statement } = label(formula, { market: 'eu', kitchens: compiled.kitchens });
+  const { value: card } = recipeCard(compiled, formula);
+  const shown = [
+    ...[sheetText(data), sheetHtml(data), sheetMarkdown(data), sheetCsv(data)],
+    ...[labelText(statement), labelPage(statement)],
+    ...[cardHtml(card), cardMarkdown(card), cardText(card), JSON.stringify(cardJsonLd(card))],
+  ];
+  const leak = shown.find(
+    (one) => /\bundefined\b|\[object Object\]|\bNaN\b/.test(one) && !/undefined|NaN/.test(formula.title),
+  );
+  if (leak !== undefined && !/undefined|NaN/.test(compiled.document.text))
+    throw new Error('a value that is none was printed');
+}
+
+/** Every question an editor may ask is answered at the beginning, in the middle and at the end. */
+function answers(text: string): void {
+  const session = new Session(memoryHost([{ path, text }], foods));
+  const snapshot = ide.snapshotOf(session, path);
+  if (snapshot === undefined) throw new Error('the file is not there');
+  for (const offset of [0, Math.floor(text.length / 3), Math.floor((2 * text.length) / 3), text.length]) {
+    const span = { start: offset, end: offset };
+    ide.hover(snapshot, offset);
+    ide.completion(snapshot, offset);
+    ide.signatureHelp(snapshot, offset);
+    ide.definition(snapshot, offset);
+    ide.references(snapshot, offset);
+    ide.highlights(snapshot, offset);
+    ide.rename(snapshot, offset, 'another name');
+    ide.selectionRanges(snapshot, offset);
+    ide.codeActions(snapshot, span);
+    ide.formatOnType(snapshot, offset);
+  }
+  for (const { span } of ide.semanticTokens(snapshot)) inside(span, text.length);
+  ide.inlayHints(snapshot, 0, text.length, ide.ALL_HINTS);
+  ide.documentSymbols(snapshot);
+  ide.foldingRanges(snapshot);
+  ide.documentLinks(snapshot);
+  ide.codeLenses(snapshot);
+  ide.fixAll(snapshot);
+}
+
+const markdown = unified().use(remarkParse).use(remarkQuern).use(remarkRehype).use(rehypeStringify);
+
+/** The text in a fenced block of a Markdown file, and as a Markdown file of its own. */
+function marksDown(text: string): void {
+  markdown.processSync(`# A page\n\n\`\`\`quern\n${text}\n\`\`\`\n\nAnd on.\n`);
+  markdown.processSync(text);
 }
 
 function inside(place: { readonly start: number; readonly end: number }, length: number): void {
@@ -38,7 +122,15 @@ function inside(place: { readonly start: number; readonly end: number }, length:
   }
 }
 
-export const targets = { parse, compile: compileTwice } satisfies Readonly<Record<string, Target>>;
+/** Every target, and how many damaged texts it is given in CI. */
+export const targets: Readonly<Record<string, { readonly takes: Target; readonly runs: number }>> = {
+  parse: { takes: parse, runs: 1000 },
+  compile: { takes: compiles, runs: 400 },
+  tidy: { takes: tidies, runs: 1000 },
+  show: { takes: shows, runs: 100 },
+  answer: { takes: answers, runs: 100 },
+  markdown: { takes: marksDown, runs: 100 },
+};
 
 /** Longest time a text of a few kilobytes may take, with room for a slow and busy machine. */
 export const mostMilliseconds = 5000;
