@@ -67,6 +67,12 @@ describe('tidy', () => {
     );
   });
 
+  test('puts an empty line before a block, above its remarks, but not before a course of a menu', () => {
+    const text =
+      'menu Supper\ndate 2041-02-16\ncourse 19:30\n  4 servings of tart\ncourse 20:15\n  4 servings of figs\n// ours\nkitchen Hall\n';
+    expect(tidy(text).text).toBe(text.replace('// ours', '\n// ours'));
+  });
+
   test('keeps fractions fractions, decimals decimals and the zeros that say how finely was measured', () => {
     const text =
       'recipe A\n\n  1/2 tsp salt\n  0.50 g yeast\n  1 1/2-2 cups water\n  wait 1 1/2 h: Leave.\n  wait 1.5 h: Leave.\n';

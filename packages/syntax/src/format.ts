@@ -82,7 +82,7 @@ function* blankEdits({ lines }: Document): Iterable<TextEdit> {
       continue;
     }
     ending = line.ending;
-    if (line.parsed.content.kind !== 'block') continue;
+    if (!opensBlock(line)) continue;
     let first = index;
     while (lines[first - 1]?.parsed.content.kind === 'comment') first--;
     const above = lines[first - 1];
@@ -91,6 +91,11 @@ function* blankEdits({ lines }: Document): Iterable<TextEdit> {
       yield { span: { start, end: start }, text: above.ending };
     }
   }
+}
+
+/** Whether a line begins a block that stands for itself; the courses of a menu stand together. */
+function opensBlock({ parsed: { content } }: Line): boolean {
+  return content.kind === 'block' && content.block !== 'course';
 }
 
 /** An empty line, `above` being the line end over its run: gone if another follows, else without its spaces. */
