@@ -21,3 +21,4 @@ export { jsonText } from './json/pretty.js';
 export { NO_PAINT, type Paint } from './terminal/paint.js';
 export * from './report/index.js';
 export * from './clock/index.js';
+export * from './compare/index.js';

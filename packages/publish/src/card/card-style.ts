@@ -52,11 +52,11 @@ font:1rem/1.55 var(--face);padding:var(--quern-space,clamp(1rem,4vw,2.5rem));ove
 .quern-card .quern-make-name::first-letter{text-transform:uppercase}
 .quern-card .quern-make-name .quern-quiet{font:400 .66em/1 var(--figures)}
 .quern-card .quern-make-body{display:grid;gap:1rem 2.6rem;margin-top:.5rem}
-.quern-card .quern-ingredients{width:100%;align-self:start;line-height:1.35}
+.quern-card .quern-ingredients{width:100%;align-self:start;line-height:1.35;table-layout:fixed}
 .quern-card .quern-ingredients :is(td,thead th){font-family:var(--figures);font-size:.9em;font-variant-numeric:tabular-nums;padding-inline-end:.9rem}
-.quern-card .quern-ingredients thead :is(.quern-m,.quern-u){width:1%}
-.quern-card .quern-ingredients .quern-m{min-width:4.2rem}
-.quern-card .quern-ingredients .quern-u:not(thead *){color:var(--quiet);white-space:normal;min-width:5.4rem}
+.quern-card .quern-ingredients thead .quern-m{width:26%}
+.quern-card .quern-ingredients thead .quern-u{width:28%}
+.quern-card .quern-ingredients .quern-u:not(thead *){color:var(--quiet)}
 .quern-card .quern-ingredients thead th{font-size:.78em;font-weight:400;color:var(--quiet);padding-top:0}
 .quern-card .quern-ingredients th.quern-name{font-weight:400;width:auto;padding-inline-end:0}
 .quern-card .quern-ingredients tbody tr+tr>*{border-top:1px solid var(--rule)}
@@ -81,7 +81,7 @@ font:1rem/1.55 var(--face);padding:var(--quern-space,clamp(1rem,4vw,2.5rem));ove
 .quern-card .quern-end :is(h2,h3,h4,h5,h6){font-size:1.05em;margin-bottom:.3rem}
 .quern-card .quern-end :is(ul,p){margin:.2rem 0}
 .quern-card .quern-end li{margin:.25rem 0}
-.quern-card .quern-nutrition table{width:100%;max-width:22rem;font-family:var(--figures);font-size:.9em;font-variant-numeric:tabular-nums}
+.quern-card .quern-nutrition table{width:100%;max-width:26rem;font-family:var(--figures);font-size:.9em;font-variant-numeric:tabular-nums}
 .quern-card .quern-nutrition caption{color:var(--quiet);padding-bottom:.2rem}
 .quern-card .quern-nutrition :is(th,td){font-weight:400;border-top:1px solid var(--rule);padding:.22em 0}
 .quern-card .quern-nutrition td{text-align:end}
@@ -91,13 +91,13 @@ font:1rem/1.55 var(--face);padding:var(--quern-space,clamp(1rem,4vw,2.5rem));ove
 .quern-card :is(input,button,a):focus-visible{outline:3px solid var(--accent);outline-offset:2px}
 .quern-card .quern-turn{display:none;font:600 .86em/1.2 var(--figures);color:var(--accent);background:none;border:1px solid var(--accent);border-radius:3px;padding:.6em .9em;min-height:2.75rem;margin:1.1rem 0 0;cursor:pointer}
 @container (max-width:34rem){
+.quern-live .quern-ingredients thead :is(.quern-m,.quern-u){width:36%}
 .quern-live .quern-turn{display:inline-block}
 .quern-live[data-shown=metric] :is(.quern-u,.quern-between),.quern-live[data-shown=us] :is(.quern-m,.quern-between){display:none}
 .quern-live[data-shown=us] .quern-ingredients .quern-u{color:inherit}
-.quern-live[data-shown=us] .quern-again>bdi{position:static;width:auto;height:auto;clip-path:none}
+.quern-live[data-shown=us] .quern-again>bdi{position:static;width:auto;height:auto;clip-path:none;white-space:normal}
 }
 @container (min-width:46rem){
-.quern-card .quern-ingredients{table-layout:fixed}
 .quern-card .quern-ingredients thead .quern-m{width:6.2rem}
 .quern-card .quern-ingredients thead .quern-u{width:7.6rem}
 .quern-card .quern-make-body{grid-template-columns:minmax(21rem,5fr) 6fr}

@@ -102,7 +102,7 @@ function problems(card: CardData, setting: Setting): Child {
         element(
           'li',
           { lang: 'en', dir: 'ltr' },
-          `${setting.words.line} ${problem.line}: ${problem.text} (${problem.code}). ${problem.help}`,
+          `${setting.words.line} ${problem.line}: ${problem.text} (${problem.code}): ${problem.help}`,
         ),
       ),
     ),

@@ -141,8 +141,9 @@ function nutritionOf(declaration: Declaration, notes: readonly string[]): CardNu
   const rows = declaration.rows.flatMap(({ nutrient, name, level, values }) => {
     const printed = values[column];
     if (!printed) return [];
-    const text = printed.between ? printed.between.join(' to ') : printed.text;
-    return [{ id: nutrient, name, level, ...(text === undefined ? {} : { text }), atLeast: printed.atLeast }];
+    const { text, between, atLeast } = printed;
+    const told = { ...(text === undefined ? {} : { text }), ...(between ? { between } : {}) };
+    return [{ id: nutrient, name, level, ...told, atLeast }];
   });
   if (heading === undefined || rows.every((row) => row.text === undefined)) return undefined;
   return { column: heading, portion: heading.replace(/^per /, ''), rows, notes };

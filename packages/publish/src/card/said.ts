@@ -127,9 +127,12 @@ export function saidNutrients(
 }
 
 /** A figure of the nutrition table, with its unit. */
-function saidNutrient({ text, atLeast }: CardNutrientRow, words: CardWords): string {
-  if (text === undefined) return words.notKnown;
-  return `${atLeast ? `${words.atLeast} ` : ''}${typesetFigure(text)}`;
+function saidNutrient({ text, between, atLeast }: CardNutrientRow, words: CardWords): string {
+  const [low, high] = between ?? [text, text];
+  // 'Less than' of a figure that may be higher says nothing.
+  if (low === undefined || high === undefined || (atLeast && !/^\d/.test(low))) return words.notKnown;
+  if (atLeast) return `${words.atLeast} ${typesetFigure(low)}`;
+  return low === high ? typesetFigure(low) : `${typesetFigure(low)} – ${typesetFigure(high)}`;
 }
 
 /** Source, diets, keywords, revision and date, in one line. */
@@ -149,5 +152,5 @@ export function saidOrigin(card: CardData, words: CardWords): string {
 export function saidErrors(card: CardData, words: CardWords): string[] {
   return card.problems
     .filter(({ severity }) => severity === 'error')
-    .map(({ line, text, code, help }) => `${words.line} ${line}: ${text} (${code}). ${help}`);
+    .map(({ line, text, code, help }) => `${words.line} ${line}: ${text} (${code}): ${help}`);
 }

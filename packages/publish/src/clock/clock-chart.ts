@@ -1,4 +1,4 @@
-import { hourText, lasting, type ClockPlan, type Minute, type PlannedActivity } from '@quern/views';
+import { hourText, lasting, ovenName, type ClockPlan, type Minute, type PlannedActivity } from '@quern/views';
 import { svgText } from '../escape.js';
 import { qualityText } from './clock-words.js';
 import type { Moments } from './moments.js';
@@ -188,7 +188,7 @@ class Chart {
       const heat = activity.oven?.heat ? ` at ${activity.oven.heat}` : '';
       return [
         ...heating.map((one): Row => ({
-          title: `${this.#when(one.start)}  heat the ${one.oven} to ${one.heat}`,
+          title: `${this.#when(one.start)}  heat ${ovenName(one.oven)} to ${one.heat}`,
           kind: 'heat',
           from: one.start,
           to: one.end,

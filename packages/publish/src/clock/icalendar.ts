@@ -1,5 +1,5 @@
 import type { Temporal } from 'temporal-polyfill';
-import type { ClockPlan, Minute } from '@quern/views';
+import { ovenName, type ClockPlan, type Minute } from '@quern/views';
 import { calendarLine, dateValue, escapeText, hashText, localValue, utcValue } from './icalendar-text.js';
 import { previousEvents, type PreviousEvent } from './icalendar-previous.js';
 import { timeZoneLines } from './icalendar-zone.js';
@@ -151,7 +151,7 @@ function stepEvents(plan: ClockPlan, options: ICalendarOptions): Event[] {
   const several = plan.dishes.length > 1;
   const titles = new Map(plan.dishes.map(({ id, title }) => [id, title]));
   const heating = plan.heating.map((one): Event => {
-    const summary = `Heat the ${one.oven} to ${one.heat}`;
+    const summary = `Heat ${ovenName(one.oven)} to ${one.heat}`;
     return {
       key: `heat/${one.before}`,
       summary,

@@ -1,0 +1,67 @@
+import type { ComparisonGroup, ComparisonReport, ComparisonRow, FileReport } from '@quern/views';
+import { markdownText } from '../escape.js';
+import { markdownCells, type MarkdownColumn } from '../table/markdown-table.js';
+
+/** A file's comparison as Markdown with tables, for a pull request. */
+export function comparisonMarkdown(report: FileReport): string {
+  const blocks = [
+    ...report.recipes.flatMap(recipeBlocks),
+    ...groupBlocks(report.others, { before: 'before', after: 'after' }),
+    ...(report.same ? ['Nothing has changed.'] : []),
+    ...(!report.same && report.unchanged.length > 0
+      ? [`The same as before: ${report.unchanged.map(markdownText).join(', ')}.`]
+      : []),
+  ];
+  return blocks.join('\n\n') + '\n';
+}
+
+function recipeBlocks(report: ComparisonReport): readonly string[] {
+  return [
+    `## ${markdownText(report.title)}`,
+    `**${markdownText(report.summary)}**`,
+    ...report.sections.flatMap((section) => [
+      `### ${markdownText(section.title)}`,
+      ...groupBlocks(section.groups, report.sides),
+    ]),
+  ];
+}
+
+function groupBlocks(groups: readonly ComparisonGroup[], sides: ComparisonReport['sides']): readonly string[] {
+  return groups.map((group) => table(group, sides));
+}
+
+function table({ title, rows }: ComparisonGroup, { before, after }: ComparisonReport['sides']): string {
+  const noted = rows.some(({ note }) => note !== '');
+  const columns: MarkdownColumn[] = [title, before, after, ...(noted ? [''] : [])].map((name) => ({
+    title: name,
+    align: 'left',
+  }));
+  return markdownCells(
+    columns,
+    rows.map((row) => cells(row, noted)),
+    true,
+  );
+}
+
+/** Cells as Markdown. What is alarming is bold, words that went are struck out, words that came are bold. */
+function cells(row: ComparisonRow, noted: boolean): readonly string[] {
+  const label = row.tone === 'alarm' ? `**${markdownText(row.label)}**` : markdownText(row.label);
+  const note = noted ? [markdownText(row.note)] : [];
+  if (!row.runs) return [label, lines(row.before), lines(row.after), ...note];
+  const side = (gone: 'added' | 'removed', mark: string): string =>
+    (row.runs ?? [])
+      .filter(({ kind }) => kind !== gone)
+      .map(({ kind, text }) => (kind === 'same' ? markdownText(text) : marked(text, mark)))
+      .join('');
+  return [label, side('added', '~~'), side('removed', '**'), ...note];
+}
+
+/** Marks hold only against the words themselves, without the space around them. */
+function marked(text: string, mark: string): string {
+  const words = text.trim();
+  if (words === '') return text;
+  const [before = '', after = ''] = text.split(words);
+  return `${before}${mark}${markdownText(words)}${mark}${after}`;
+}
+
+const lines = (text: string): string => text.split('\n').map(markdownText).join('<br>');

@@ -1,0 +1,3 @@
+export { comparisonText, type ComparisonTextOptions } from './comparison-text.js';
+export { comparisonMarkdown } from './comparison-markdown.js';
+export { comparisonJson, COMPARISON_JSON_VERSION } from './comparison-json.js';
