@@ -18,6 +18,8 @@ export interface Ran {
 export interface World {
   /** A folder of its own for each test file, wiped at the end. */
   readonly folder: string;
+  /** The file to start. */
+  readonly entry: string;
   run(
     args: readonly string[],
     options?: { readonly input?: string; readonly environment?: Record<string, string>; readonly in?: string },
@@ -41,6 +43,9 @@ export function useCommand(name: string): World {
   return {
     get folder() {
       return folder;
+    },
+    get entry() {
+      return entry;
     },
     run(args, options = {}) {
       const { status, stdout, stderr, error } = spawnSync(process.execPath, [entry, ...args], {

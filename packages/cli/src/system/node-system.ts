@@ -1,5 +1,6 @@
 import { realpathSync, writeSync } from 'node:fs';
 import { text } from 'node:stream/consumers';
+import { fileProblem } from '../files/problems.js';
 import type { Sink, System } from './system.js';
 
 /** The reader of a pipe went away: nothing is wrong, and nothing more need be written. */
@@ -29,7 +30,7 @@ function writeAll(file: number, written: string): void {
       const { code } = error as NodeJS.ErrnoException;
       if (code !== undefined && PIPE_CLOSED.has(code)) process.exit(0);
       // A pipe that is full for now: wait a moment for its reader.
-      if (code !== 'EAGAIN' || ++waits > MOST_WAITS) throw error;
+      if (code !== 'EAGAIN' || ++waits > MOST_WAITS) throw fileProblem('write', 'the output', error);
       Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 5);
     }
   }
