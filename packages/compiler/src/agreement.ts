@@ -29,7 +29,7 @@ import { showGrams } from './show.js';
 import {
   baseValue,
   countOf,
-  isSpelledCount,
+  pieceOf,
   pieceSpread,
   pickOf,
   volumeOf,
@@ -195,7 +195,7 @@ function publishedGrams(side: Side, food: LedgerFood, words: FormWords, cups: Cu
   }
   const count = countOf(side, 'middle');
   if (!count || side.kind === 'pack') return undefined;
-  const piece = side.kind === 'measure' ? side.unit.id : '';
+  const piece = pieceOf(side);
   const spread = pieceSpread(food, piece, words);
   if (!spread) return undefined;
   const range = side.kind === 'count' || side.kind === 'measure' ? side.range : undefined;
@@ -273,7 +273,7 @@ function teaches(
   const count = countOf(other, 'middle');
   const by = volume ?? (other.kind === 'pack' ? undefined : count);
   if (!by || isZero(by)) return undefined;
-  const unit = volume ? 'ml' : other.kind === 'measure' && isSpelledCount(other.unit.id) ? other.unit.id : '';
+  const unit = volume ? 'ml' : pieceOf(other);
   // A count beside its weight ('6 beef cheeks = about 2.1 kg') is the ordinary way to write; only a volume is worth a word.
   if (volume) context.report(diagnose('Q03', placeOf(ref, side.span), { name: food.name }));
   return { grams: divide(grams, by), unit };

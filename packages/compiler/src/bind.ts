@@ -228,7 +228,7 @@ class Binder {
         return { kind: 'product', product: id };
       }
       if (this.context.cultures.has(id)) return { kind: 'culture', culture: id };
-      if (amount.kind === 'share' || amount.kind === 'portion') {
+      if (amount.kind === 'share' || (amount.kind === 'portion' && !this.context.foods.knows(name.text))) {
         this.#noProduct(name, ref);
         return { kind: 'food', food: { key: `unknown:${id}`, name: name.text, from: 'unknown' } };
       }

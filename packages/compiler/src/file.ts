@@ -1,5 +1,5 @@
 import { diagnose, nearest, type Diagnostic } from '@quern/text';
-import { divide, sum, type CupSystem } from '@quern/quantity';
+import { divide, HUNDRED, sum, type CupSystem } from '@quern/quantity';
 import type { Document, FactLine, UseFact, KitchenBlock, MenuBlock, Outline, Typed } from '@quern/syntax';
 import type { NamedProduct } from './bind.js';
 import { usesOf } from './facts.js';
@@ -8,6 +8,7 @@ import type { FoodBook } from './food-book.js';
 import { FoodScope } from './foods-in-file.js';
 import { checkKitchen } from './checks/kitchen-things.js';
 import { checkUnusedBlocks, outlineNames } from './checks/unused-blocks.js';
+import { MOST_FILES } from './limits.js';
 import { compileMenu, type Dishes } from './menu.js';
 import type { Compiled, Culture, Formula, Kitchen, LedgerFood, LineRef, Product } from './model.js';
 import { normaliseName, quoted } from './names.js';
@@ -22,6 +23,7 @@ export type Reach = (
 ) =>
   | { readonly kind: 'file'; readonly compiled: Compiled }
   | { readonly kind: 'missing' }
+  | { readonly kind: 'too-many' }
   | { readonly kind: 'circle'; readonly through: readonly string[] };
 
 /**
@@ -248,6 +250,7 @@ class FileCompiler {
     const found = this.reach(path);
     this.#reached.push(found.kind === 'file' ? found.compiled : undefined);
     if (found.kind === 'missing') report(diagnose('N09', place, { path: written }));
+    if (found.kind === 'too-many') report(diagnose('N21', place, { path: written, most: String(MOST_FILES) }));
     if (found.kind === 'circle') report(diagnose('N08', place, { files: found.through.join(' uses ') }));
     if (found.kind !== 'file') return {};
     const product = productNamed(found.compiled, content.name.text);
@@ -273,6 +276,8 @@ class FileCompiler {
     for (const { content } of block.facts) {
       if (content.kind === 'awake') kitchen.awake = { from: content.from, to: content.to };
       if (content.kind === 'room') kitchen.room = content.temperature;
+      if (content.kind === 'stand') kitchen[content.word] = content.time;
+      if (content.kind === 'stretch') kitchen.stretch = divide(content.percent.low, HUNDRED);
     }
     return kitchen;
   }

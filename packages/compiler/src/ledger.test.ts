@@ -54,6 +54,14 @@ describe('what goes in', () => {
   });
 });
 
+describe('pieces of a food', () => {
+  test('heads of garlic weigh what a head weighs, stated or by the table', () => {
+    const text = (line: string): string => `recipe R\n\nmake m\n  ${line}\n  hands 1 min: Peel the garlic.\n`;
+    expect(grams(formulaOf(text('2 heads of garlic = 90 g')).dishGrams)).toBe('90.0');
+    expect(codes(text('2 heads of frobwort'))).toContain('N02');
+  });
+});
+
 describe('what comes out', () => {
   test('a baking loss is water of everything, and nutrients stay', () => {
     const formula = formulaOf(
@@ -172,7 +180,7 @@ describe('food blocks', () => {
     expect(food?.allergens).toEqual(['celery']);
     expect(
       Object.keys(food?.nutrients ?? {})
-        .filter((name) => name !== 'water')
+        .filter((name) => name !== 'water' && name !== 'alcohol')
         .sort(),
     ).toEqual(['carbohydrateAvailable', 'energyKcal', 'fat', 'protein', 'sodium']);
     // Salt 0.2 g is 80 mg of sodium: salt is sodium times 2.5 (Regulation (EU) 1169/2011, Annex I).

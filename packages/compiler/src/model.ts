@@ -255,8 +255,11 @@ export interface Kitchen {
   readonly room?: Temperature;
   /** `traces` declared for the whole kitchen. */
   readonly traces: readonly string[];
-  /** Planner settings written in the kitchen, by name. */
+  /** How long a thing may stand idle between two steps, and a finished product before it is used. */
   readonly stand?: Time;
+  readonly hold?: Time;
+  /** How far a wait of a single figure may be drawn out, as a share (0.1 for a tenth). */
+  readonly stretch?: Rational;
 }
 
 /** The facts of a recipe, with the last of each kind; those that may repeat are lists. */

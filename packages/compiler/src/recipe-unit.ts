@@ -7,6 +7,7 @@ import { compileRecipe, type RecipeContext } from './formula.js';
 import type { Culture, Formula, LedgerFood, LineRef } from './model.js';
 import { normaliseName, quoted } from './names.js';
 import { linePlace, placeOf } from './places.js';
+import { withinLimits } from './limits.js';
 import { expandVariant } from './variants.js';
 
 /** What `use` lines bring in, by local name: things to draw, and foods that another file describes. */
@@ -60,8 +61,9 @@ class Watched<V> extends Map<string, V> {
 }
 
 /** Compiles a recipe and each variant of it, base first. Depends on the recipe's own lines and on the surroundings only. */
-export function compileUnit(recipe: RecipeBlock, around: Surroundings): CompiledRecipe {
+export function compileUnit(written: RecipeBlock, around: Surroundings): CompiledRecipe {
   const said = new Said();
+  const recipe = withinLimits(written, around.file, said.report);
   const looked = new Set<string>();
   const { file, head } = around;
   const cultures = new Watched(around.cultures, looked);
@@ -101,7 +103,8 @@ function compileVariant(
       related: [...diagnostic.related, { place: linePlace(ref), note: `in the variant ${quoted(name)}` }],
     });
   };
-  return compileRecipe(expanded, { ...shared, variant: { name, ref, edits, factor }, report });
+  const kept = withinLimits(expanded, shared.file, report);
+  return compileRecipe(kept, { ...shared, variant: { name, ref, edits, factor }, report });
 }
 
 /** Messages, each once. */

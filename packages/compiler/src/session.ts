@@ -1,5 +1,6 @@
 import { outline, parseDocument, type Document, type LineCache } from '@quern/syntax';
 import { compileFile, type Reach } from './file.js';
+import { MOST_FILES } from './limits.js';
 import type { Host } from './food-book.js';
 import type { Compiled } from './model.js';
 import { resolvePath } from './paths.js';
@@ -83,6 +84,7 @@ export class Session {
     const texts = new Map<string, string | undefined>([[path, document.text]]);
     const reach: Reach = (other) => {
       const circle = this.#wayBack(path, other);
+      if (circle === 'too many') return { kind: 'too-many' };
       if (circle) {
         for (const file of circle) texts.set(file, this.text(file));
         return { kind: 'circle', through: circle.map((file) => file.split('/').at(-1) ?? file) };
@@ -100,13 +102,14 @@ export class Session {
 
   /**
    * The files through which `start` is used again when it uses `next`, beginning and ending with `start`; undefined when
-   * there is no such circle. Every file of a circle refuses that use, so compiling never runs in circles.
+   * there is no such circle, 'too many' when it cannot be told within the limit. Every file of a circle refuses that use, so compiling never runs in circles.
    */
-  #wayBack(start: string, next: string): readonly string[] | undefined {
+  #wayBack(start: string, next: string): readonly string[] | 'too many' | undefined {
     const seen = new Set<string>();
-    const walk = (file: string, way: readonly string[]): readonly string[] | undefined => {
+    const walk = (file: string, way: readonly string[]): readonly string[] | 'too many' | undefined => {
       if (file === start) return [...way, file];
       if (seen.has(file)) return undefined;
+      if (seen.size === MOST_FILES) return 'too many';
       seen.add(file);
       for (const used of this.#usedPaths(file)) {
         const found = walk(used, [...way, file]);

@@ -16,6 +16,7 @@ import {
 import type { Amount, Count, Equal, Measure, Pack } from '@quern/syntax';
 import type { Food, PieceWeight, Spread, VolumeWeight } from './food-book.js';
 import type { LedgerFood, Weighed } from './model.js';
+import { normaliseName } from './names.js';
 
 /*
  * From a written amount to grams: a stated weight wins, then the food's own weights, then what another line taught.
@@ -96,7 +97,7 @@ export function massOfEqual(left: Amount, side: Equal, context: Pick | WeighingC
 }
 
 export function countOf(amount: Amount, pick: Pick): Rational | undefined {
-  if (amount.kind === 'count' || amount.kind === 'pack') return pickOf(amount.range, pick);
+  if (amount.kind === 'count' || amount.kind === 'pack' || amount.kind === 'portion') return pickOf(amount.range, pick);
   if (amount.kind === 'measure' && isSpelledCount(amount.unit.id)) return pickOf(amount.range, pick);
   return undefined;
 }
@@ -115,7 +116,7 @@ function byFood(
   }
   const count = countOf(amount, context.pick);
   if (!count || amount.kind === 'pack') return UNKNOWN;
-  const piece = amount.kind === 'measure' ? amount.unit.id : '';
+  const piece = pieceOf(amount);
   const spread = pieceSpread(food, piece, words);
   if (spread) return { grams: multiply(count, spread.usual), basis: 'table', sources: spread.sources };
   return taughtWeight(food, piece, count, context);
@@ -168,6 +169,12 @@ function longestForm(volumes: readonly VolumeWeight[], words: string): VolumeWei
     if (entry.form !== '' && mentions(text, entry.form) && entry.form.length > (best?.form.length ?? 0)) best = entry;
   }
   return best;
+}
+
+/** The part counted: 'clove' in `4 cloves garlic`, 'head' in `2 heads of garlic`, '' for the thing itself. */
+export function pieceOf(amount: Amount | Measure | Count): string {
+  if (amount.kind === 'portion') return normaliseName(amount.of);
+  return amount.kind === 'measure' ? amount.unit.id : '';
 }
 
 /** Published weight of one piece ('' the thing itself), by the size that the words name, else over all sizes. */

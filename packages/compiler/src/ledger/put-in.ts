@@ -85,7 +85,7 @@ function weighIn(
       on: { name: nameOfTarget(target, item.content.on?.text), grams: base },
     };
   }
-  if (amount.kind === 'share' || amount.kind === 'portion')
+  if (amount.kind === 'share' || (amount.kind === 'portion' && item.source.kind === 'product'))
     return { weighed: { grams: undefined, basis: 'reckoned', sources: [] } };
   const words = { name: item.content.name.text, note: item.content.note?.text ?? '' };
   const food = item.food ?? foodForWeighing(item);
