@@ -1,60 +1,52 @@
 /** docs/archives.md does what it says: its commands are run on a small archive, and its configurations are read. */
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { parse as parseYaml } from 'yaml';
 import { recipeText } from '../bench/corpus.js';
-import { builtCommand, type BuiltCommand } from './command.js';
+import { useCommand } from './cli/command.js';
 
 const page = readFileSync(join(import.meta.dirname, '..', 'docs', 'archives.md'), 'utf8');
 const blocks = (language: string) =>
   [...page.matchAll(new RegExp(`^\`\`\`${language}\\n(.*?)^\`\`\``, 'gms'))].map(([, text = '']) => text);
 
 describe('the commands of the page', () => {
-  let quern: BuiltCommand;
-  const folder = mkdtempSync(join(tmpdir(), 'quern-archive-'));
+  const quern = useCommand('archives');
 
-  beforeAll(async () => {
-    quern = await builtCommand();
-    mkdirSync(join(folder, 'recipes', 'bread'), { recursive: true });
+  beforeAll(() => {
     for (let index = 0; index < 40; index++) {
-      writeFileSync(join(folder, 'recipes', ...(index % 2 ? ['bread'] : []), `${index}.quern`), recipeText(index));
+      quern.write(`recipes/${index % 2 ? 'bread/' : ''}${index}.quern`, recipeText(index));
     }
-    writeFileSync(join(folder, 'recipes', 'broken.quern'), 'recipe Broken\n  twelve g salt\n');
-  });
-  afterAll(() => {
-    quern.remove();
-    rmSync(folder, { recursive: true });
+    quern.write('recipes/broken.quern', 'recipe Broken\n  twelve g salt\n');
   });
 
-  test('keep a cache that changes nothing of what is said', async () => {
+  test('keep a cache that changes nothing of what is said', () => {
     const [line = ''] = blocks('sh')[0]?.split('\n') ?? [];
     const args = line.split(' ').slice(1);
-    const first = await quern.run(folder, ...args);
+    const first = quern.run(args);
     expect(first.code).toBe(1);
     expect(first.out).toContain('broken.quern');
-    expect(await quern.run(folder, ...args)).toEqual(first);
+    expect(quern.run(args)).toEqual(first);
   });
 
-  test('split the archive and put the reports together again', async () => {
+  test('split the archive and put the reports together again', () => {
     const lines = blocks('sh')[1]?.trimEnd().split('\n') ?? [];
     expect(lines.length).toBe(4);
     const files: string[] = [];
     for (const line of lines) {
       const [command = '', output = ''] = line.split(' > ');
-      const { out, code } = await quern.run(folder, ...command.split(' ').slice(1));
+      const { out, code } = quern.run(command.split(' ').slice(1));
       expect([0, 1]).toContain(code);
-      writeFileSync(join(folder, output), out);
+      quern.write(output, out);
       files.push(output);
     }
     // Together the parts say what one machine would have said.
-    const whole = await quern.run(folder, 'check', 'recipes', '--format', 'sarif');
-    expect(readFileSync(join(folder, files.at(-1) ?? ''), 'utf8')).toBe(whole.out);
+    const whole = quern.run(['check', 'recipes', '--format', 'sarif']);
+    expect(readFileSync(join(quern.folder, files.at(-1) ?? ''), 'utf8')).toBe(whole.out);
     // No part is empty and none is everything: the work is shared.
     const counts = files
       .slice(0, 3)
-      .map((file) => readFileSync(join(folder, file), 'utf8').split('broken.quern').length - 1);
+      .map((file) => readFileSync(join(quern.folder, file), 'utf8').split('broken.quern').length - 1);
     expect(counts.filter((count) => count > 0).length).toBe(1);
   });
 });

@@ -1,5 +1,12 @@
 import { defineMessages } from './define.js';
 
+/** A recipe of so many makes, each drawing the one before. */
+const manyMakes = (count: number): string =>
+  `recipe Tower\n${Array.from({ length: count }, (_, index) => {
+    const draw = index === 0 ? '' : `  all tier ${index}\n`;
+    return `make tier ${index + 1}\n${draw}  20 g butter\n  hands 1 min: Melt the butter.\n`;
+  }).join('')}`;
+
 export const ledgerMessages = defineMessages({
   M01: {
     name: 'drawn too much',
@@ -135,6 +142,15 @@ export const ledgerMessages = defineMessages({
     why: 'Nutrition per serving divides by one of the two, the scaled sheet by the other.',
     bad: 'recipe Pots\ngives 6 pots of 100 g\nserves 8 pots\n\nmake pots\n  600 g quark\n  hands 1 min: Spoon.\n',
     good: 'recipe Pots\ngives 6 pots of 100 g\nserves 6 pots\n\nmake pots\n  600 g quark\n  hands 1 min: Spoon.\n',
+  },
+  M16: {
+    name: 'too many products',
+    severity: 'error',
+    text: 'a recipe makes and saves at most {most} things; this make and those below it are left out',
+    help: 'put what belongs together into a recipe of its own and `use` it',
+    why: 'Every make is followed exactly through all that draw it. No dish has so many parts; a file that does is a mistake or ill will, and would keep every reader waiting.',
+    bad: manyMakes(65),
+    good: manyMakes(3),
   },
   F01: {
     name: 'flours not hundred',

@@ -1,5 +1,15 @@
 import { defineMessages } from './define.js';
 
+/** So many files, each drawing from the next. */
+const longChain = (count: number): string =>
+  Array.from({ length: count }, (_, index) => {
+    const heading = index === 0 ? '' : `=== stage-${index}.quern\n`;
+    const last = index === count - 1;
+    const use = last ? '' : `use stage ${index + 1} from stage-${index + 1}.quern\n`;
+    const line = last ? '50 g butter' : `10 g stage ${index + 1}`;
+    return `${heading}${use}recipe stage ${index}\n${line}\nhands 1 min: Stir.\n`;
+  }).join('');
+
 export const nameMessages = defineMessages({
   N01: {
     name: 'unknown food',
@@ -171,5 +181,14 @@ export const nameMessages = defineMessages({
     why: 'A `count` or `basis` line that meets no food does nothing, and baker’s percentages would stand on less flour than was meant.',
     bad: 'recipe Loaf\ncount cracked re as flour\n\nmake loaf\n  400 g whole rye flour\n  100 g cracked rye\n  300 g water\n  hands 5 min: Mix.\n',
     good: 'recipe Loaf\ncount cracked rye as flour\n\nmake loaf\n  400 g whole rye flour\n  100 g cracked rye\n  300 g water\n  hands 5 min: Mix.\n',
+  },
+  N21: {
+    name: 'too many files',
+    severity: 'error',
+    text: '{path} leads to more than {most} files',
+    help: 'keep what these recipes share in fewer files',
+    why: 'A file is compiled with everything that it uses, and all that uses in turn. No kitchen needs so many at once; a chain without an end would keep every reader waiting.',
+    bad: longChain(66),
+    good: longChain(2),
   },
 });

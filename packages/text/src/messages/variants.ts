@@ -3,6 +3,10 @@ import { defineMessages } from './define.js';
 const base =
   'recipe Scones\n\nmake scones\n  300 g strong wheat flour\n  60 g unsalted butter\n  150 g whole milk\n  hands 5 min: Rub in the butter and stir in the milk.\n';
 
+/** A recipe with so many variants. */
+const manyVariants = (count: number): string =>
+  base + Array.from({ length: count }, (_, index) => `variant batch ${index + 2}\n  times ${index + 2}\n`).join('');
+
 export const variantMessages = defineMessages({
   V01: {
     name: 'variant selects nothing',
@@ -39,6 +43,15 @@ export const variantMessages = defineMessages({
     why: '`add … beside` inserts after one line.',
     bad: 'recipe Cake\n\nmake cake\n  100 g sugar\n  200 g whole milk\n  hands 2 min: Stir.\n  20 g sugar\n  hands 1 min: Sprinkle.\n\nvariant spiced\n  add 2 g ground cinnamon beside sugar\n',
     good: 'recipe Cake\n\nmake cake\n  100 g sugar\n  200 g whole milk\n  hands 2 min: Stir.\n  20 g sugar\n  hands 1 min: Sprinkle.\n\nvariant spiced\n  add 2 g ground cinnamon beside whole milk\n',
+  },
+  V06: {
+    name: 'too many variants',
+    severity: 'error',
+    text: 'a recipe has at most {most} variants; this one and those below it are left out',
+    help: 'make a recipe of its own of some of them',
+    why: 'Every variant is the whole recipe, worked out and checked anew.',
+    bad: manyVariants(65),
+    good: manyVariants(2),
   },
   V05: {
     name: 'variant name could be several',
