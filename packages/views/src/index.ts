@@ -2,6 +2,7 @@
 export * from './common/scalable-amount.js';
 export * from './card/index.js';
 export * from './clock/index.js';
+export * from './compare/index.js';
 export * from './label/index.js';
 export * from './sheet/index.js';
 export * from './basket/index.js';

@@ -1,5 +1,5 @@
 import type { Compiled } from '@quern/compiler';
-import { comparisonJson, comparisonMarkdown, comparisonText, jsonText } from '@quern/publish';
+import { comparisonJson, comparisonMarkdown, comparisonPage, comparisonText, jsonText } from '@quern/publish';
 import { compareFiles, compareFormulas, fileReport, MARKETS, type FileComparison } from '@quern/views';
 import { defineCommand, UsageError, type ExitCode } from '../command.js';
 import { inputsOf, type InputOptions } from '../compare/inputs.js';
@@ -61,6 +61,8 @@ function render(compared: Compared, format: string | undefined, system: System):
       return jsonText(comparisonJson(compared));
     case 'markdown':
       return comparisonMarkdown(fileReport(compared));
+    case 'html':
+      return comparisonPage(fileReport(compared));
     default:
       return comparisonText(fileReport(compared), { paint: paintFor(system), width: widthOf(system) });
   }

@@ -46,6 +46,11 @@ export const registry: readonly Registered[] = [
     load: async () => (await import('./card.js')).card,
   },
   {
+    name: 'compare',
+    summary: 'say what changed from one formula to another',
+    load: async () => (await import('./compare.js')).compare,
+  },
+  {
     name: 'foods',
     summary: 'show what the food table says, with its sources',
     load: async () => (await import('./foods.js')).foods,

@@ -14,6 +14,7 @@ import {
   type Label,
   type Market,
   type NutritionInput,
+  type ProblemInput,
 } from '@quern/views';
 
 export interface InputOptions {
@@ -70,7 +71,7 @@ function clockOf(formula: Formula, { kitchens }: Compiled, ready: number | undef
 }
 
 /** Errors and warnings that stand in the lines of the recipe. */
-function problemsOf(formula: Formula, compiled: Compiled): CompareInputs['problems'] {
+function problemsOf(formula: Formula, compiled: Compiled): readonly ProblemInput[] {
   const own = stretchOf(formula, compiled);
   const table = new LineTable(compiled.document.text);
   return compiled.diagnostics

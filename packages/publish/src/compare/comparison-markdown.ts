@@ -39,7 +39,6 @@ function table({ title, rows }: ComparisonGroup, { before, after }: ComparisonRe
   return markdownCells(
     columns,
     rows.map((row) => cells(row, noted)),
-    true,
   );
 }
 

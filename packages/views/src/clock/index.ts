@@ -7,10 +7,10 @@ export { plainCalendar, calendarSlip, hourText, sleepAfter, type ClockCalendar, 
 export { awakeHours, planKitchen, USUAL_AWAKE, type AwakeHours } from './clock-kitchen.js';
 export { partsOf, MOST_ACTIVITIES, MOST_VISITS, type DishRequest, type PlannedParts } from './from-formula.js';
 export { solve, searchFor, type Quality, type Solution, type Solved } from './solve.js';
-export { planClock, USUAL_BUDGET, type ClockOptions, type ClockRequest } from './plan-clock.js';
+export { clockProblem, planClock, USUAL_BUDGET, type ClockOptions, type ClockRequest } from './plan-clock.js';
 export { checkClock, formulasRequest, menuRequest } from './requests.js';
 export { heatingTime, turnDial } from './jobs.js';
 export { Tension } from './tension.js';
-export { stepName, lasting, allowed } from './words.js';
+export { stepName, lasting, allowed, moment } from './words.js';
 export * from './clock-plan.js';
 export * from './timetable.js';

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { parseDocument } from '@quern/syntax';
 import { applyDifference } from './apply.js';
 import { differenceOf, isForward, mirrored, type Difference } from './difference.js';
-import type { Sense } from './match.js';
+import { matchTrees, type Sense } from './match.js';
 import { treeOfDocument, treeText, type TreeNode } from './tree.js';
 
 const examples = join(import.meta.dirname, '../../../../examples');
@@ -14,8 +14,10 @@ const sense: Sense = { cups: 'us', foodOf: () => undefined };
 const read = (text: string): TreeNode => treeOfDocument(parseDocument('a.quern', text));
 
 function difference(a: TreeNode, b: TreeNode): Difference {
-  const options = { before: sense, after: sense };
-  return isForward(a, b) ? differenceOf(a, b, options) : mirrored(differenceOf(b, a, options));
+  const options = { before: sense, after: sense, factors: new Map<TreeNode, never>() };
+  const forward = (one: TreeNode, other: TreeNode): Difference =>
+    differenceOf(one, other, matchTrees(one, other, options), options);
+  return isForward(a, b) ? forward(a, b) : mirrored(forward(b, a));
 }
 
 /** Edits as people make them: a line struck out, doubled, carried elsewhere, a figure or a word altered, a line new. */

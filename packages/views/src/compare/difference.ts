@@ -2,7 +2,7 @@ import type { Rational } from '@quern/quantity';
 import type { LineContent } from '@quern/syntax';
 import { normaliseName } from '@quern/compiler';
 import { scaledLine } from './canonical.js';
-import { matchTrees, type Matching, type Sense } from './match.js';
+import type { MatchOptions, Matching, Sense } from './match.js';
 import { longestRising } from './pairing.js';
 import { keyOf, partsOf, type PartName, type PartValue } from './parts.js';
 import { treeText, type TreeNode } from './tree.js';
@@ -71,22 +71,14 @@ export interface Difference {
   readonly scalings: readonly Scaling[];
 }
 
-export interface DifferenceOptions {
-  readonly before: Sense;
-  readonly after: Sense;
-  readonly factors?: ReadonlyMap<TreeNode, Rational>;
-}
-
 /** One direction alone is ever worked out, so that both tell the same where several pairings would do. */
 export function isForward(before: TreeNode, after: TreeNode): boolean {
   return treeText(before) <= treeText(after);
 }
 
-/** The difference from the first tree to the second. */
-export function differenceOf(before: TreeNode, after: TreeNode, options: DifferenceOptions): Difference {
-  const factors = options.factors ?? new Map<TreeNode, Rational>();
-  const matching = matchTrees(before, after, { ...options, factors });
-  return new Differ(before, after, options, factors, matching).read();
+/** The difference from the first tree to the second, whose nodes have been matched. */
+export function differenceOf(before: TreeNode, after: TreeNode, matching: Matching, options: MatchOptions): Difference {
+  return new Differ(before, after, matching, options).read();
 }
 
 class Differ {
@@ -99,9 +91,8 @@ class Differ {
   constructor(
     readonly before: TreeNode,
     readonly after: TreeNode,
-    readonly options: DifferenceOptions,
-    readonly factors: ReadonlyMap<TreeNode, Rational>,
     readonly matching: Matching,
+    readonly options: MatchOptions,
   ) {
     this.#index(before, 'before', []);
     this.#index(after, 'after', []);
@@ -136,7 +127,7 @@ class Differ {
   }
 
   #pair(a: TreeNode, b: TreeNode, factor: Rational | undefined): void {
-    const own = this.factors.get(a);
+    const own = this.options.factors.get(a);
     if (own) this.#scalings.push({ block: this.#shared(a, b), factor: own });
     const scale = own ?? factor;
     const change = this.#changed(a, b, scale);
@@ -219,7 +210,7 @@ class Differ {
   }
 
   #factorOf(node: TreeNode): Rational | undefined {
-    const own = this.factors.get(node);
+    const own = this.options.factors.get(node);
     const parent = this.#parents.before.get(node);
     return own ?? (parent && this.#factorOf(parent));
   }

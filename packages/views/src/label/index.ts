@@ -11,3 +11,5 @@ export type { Segment } from './emphasis.js';
 export type { Lasting, Tag } from './tag.js';
 export { cautionRules, GUIDANCE } from './cautions/registry.js';
 export type { Caution, CautionRule, Weight as CautionWeight } from './cautions/rule.js';
+export { compositionOf } from './composition.js';
+export { nutritionOf, type Figure, type Nutrition } from './nutrition.js';
