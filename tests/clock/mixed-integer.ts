@@ -104,7 +104,7 @@ export function solveByHighs(
   problem: PlanProblem,
   kept?: FoundPlan,
   seconds = 60,
-): { plan: FoundPlan | undefined; milliseconds: number } {
+): { plan: FoundPlan | undefined; milliseconds: number; finished: boolean } {
   const program = new Program();
   const starts = problem.activities.map(() => ({ name: program.moment('s'), offset: 0 }));
   const ends = problem.activities.map((activity, index): Time => {
@@ -329,8 +329,9 @@ export function solveByHighs(
     time_limit: seconds,
   });
   const milliseconds = performance.now() - began;
-  if (solution.Status === 'Infeasible') return { plan: undefined, milliseconds };
-  if (solution.Status !== 'Optimal') throw new Error(`HiGHS stopped: ${solution.Status}`);
+  if (solution.Status !== 'Optimal') {
+    return { plan: undefined, milliseconds, finished: solution.Status === 'Infeasible' };
+  }
   const value = (time: Time): number =>
     time.offset + (time.name ? Math.round((solution.Columns[time.name] as { Primal: number }).Primal) : 0);
   const primal = (name: string): number => (solution.Columns[name] as { Primal: number }).Primal;
@@ -351,7 +352,7 @@ export function solveByHighs(
     service: value(service),
     cost: 0,
   };
-  return { plan, milliseconds };
+  return { plan, milliseconds, finished: true };
 }
 
 /** Each visit to the kitchen is paid for, unless its first job follows another within the hour. */

@@ -22,6 +22,7 @@ describe.each(Array.from({ length: GROUPS }, (_, group) => group))('small kitche
       const ours = search(network, { steps: 200_000 });
       const theirs = solveByHighs(problem);
       expect(ours.complete, `kitchen ${seed}`).toBe(true);
+      expect(theirs.finished, `kitchen ${seed}`).toBe(true);
       expect(ours.found === undefined, `kitchen ${seed}`).toBe(theirs.plan === undefined);
       if (!ours.found || !theirs.plan) continue;
       planned++;
@@ -35,6 +36,7 @@ describe.each(Array.from({ length: GROUPS }, (_, group) => group))('small kitche
       const drawn = gather(network, ours.found, { steps: 200_000 });
       const mineDrawn = judge(problem, drawn.plan);
       const theirsDrawn = solveByHighs(problem, ours.found);
+      expect(theirsDrawn.finished, `kitchen ${seed}, order kept`).toBe(true);
       expect(theirsDrawn.plan, `kitchen ${seed}, order kept`).toBeDefined();
       if (!theirsDrawn.plan) continue;
       const otherDrawn = judge(problem, theirsDrawn.plan);

@@ -62,20 +62,15 @@ const QUESTION: Budget = { steps: 5_000 };
  * recipe cannot be planned whole.
  */
 export function planClock(request: ClockRequest, options: ClockOptions): Outcome<ClockPlan | undefined> {
-  const kitchen = planKitchen(request.kitchen);
-  const parts = partsOf(request.dishes, kitchen);
-  if (parts.dishes.length < request.dishes.length || parts.diagnostics.some((one) => one.severity === 'error')) {
-    return { value: undefined, diagnostics: parts.diagnostics };
-  }
+  const { value: problem, diagnostics } = clockProblem(request, options);
+  if (!problem) return { value: undefined, diagnostics };
   const awake = options.awake ?? awakeHours(request.kitchen);
-  const budget = options.budget ?? USUAL_BUDGET;
-  const problem = problemOf(parts, kitchen, awake, options);
-  const solved = byCalendar(problem, options.calendar, budget);
+  const solved = byCalendar(problem, options.calendar, options.budget ?? USUAL_BUDGET);
   if ('none' in solved) {
     const said = solved.none.proven
       ? noPlanMessage(explain(problem, QUESTION), problem, request, options.calendar, awake)
       : unfinished(request, problem, options.calendar, solved.none.steps);
-    return { value: undefined, diagnostics: [...parts.diagnostics, said] };
+    return { value: undefined, diagnostics: [...diagnostics, said] };
   }
   const { solution } = solved;
   const standing = solution.given.map(({ link, over }) =>
@@ -86,7 +81,17 @@ export function planClock(request: ClockRequest, options: ClockOptions): Outcome
       limit: lasting(link.gap.most),
     }),
   );
-  return { value: assemble(request, options, awake, solution), diagnostics: [...parts.diagnostics, ...standing] };
+  return { value: assemble(request, options, awake, solution), diagnostics: [...diagnostics, ...standing] };
+}
+
+/** What the clock has to solve for a request; undefined when a recipe cannot be planned whole, with the reasons. */
+export function clockProblem(request: ClockRequest, options: ClockOptions): Outcome<PlanProblem | undefined> {
+  const kitchen = planKitchen(request.kitchen);
+  const parts = partsOf(request.dishes, kitchen);
+  const whole =
+    parts.dishes.length === request.dishes.length && parts.diagnostics.every(({ severity }) => severity !== 'error');
+  const awake = options.awake ?? awakeHours(request.kitchen);
+  return { value: whole ? problemOf(parts, kitchen, awake, options) : undefined, diagnostics: parts.diagnostics };
 }
 
 function problemOf(

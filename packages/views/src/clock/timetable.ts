@@ -104,7 +104,7 @@ function entriesOf(plan: ClockPlan): TimetableEntry[] {
         kind: 'heat',
         at: heating.start,
         until: heating.end,
-        text: `Heat the ${heating.oven} to ${heating.heat}.`,
+        text: `Heat ${ovenName(heating.oven)} to ${heating.heat}.`,
         make: before?.make ?? '',
         dish: titleOf.get(before?.dish ?? '') ?? '',
         lasts: lasting(heating.end - heating.start),
@@ -120,7 +120,7 @@ function entriesOf(plan: ClockPlan): TimetableEntry[] {
         make: activity.make,
         dish: titleOf.get(activity.dish) ?? '',
         lasts: lastingText(activity),
-        heat: activity.oven?.heat,
+        heat: ovenSetting(activity),
         attended: activity.lane !== 'wait',
         number: index + 1,
         reasons: activity.reasons,
@@ -178,4 +178,13 @@ const ORDER: Readonly<Record<EntryKind, number>> = {
 function lastingText({ start, end, soonestEnd }: PlannedActivity): string {
   const length = lasting(end - start);
   return soonestEnd < end ? `${length}, perhaps from ${lasting(soonestEnd - start)}` : length;
+}
+
+/** 'the oven' where there is one, 'oven 2' where there are several. */
+export const ovenName = (name: string): string => (name === 'oven' ? 'the oven' : name);
+
+function ovenSetting({ oven }: PlannedActivity): string | undefined {
+  if (!oven) return undefined;
+  const parts = [oven.name === 'oven' ? undefined : oven.name, oven.heat].filter((part) => part !== undefined);
+  return parts.length > 0 ? parts.join(' at ') : undefined;
 }
