@@ -27,7 +27,7 @@ const arrows = {
   vscode: { may: ['server'] },
   'remark-quern': { may: ['text', 'compiler', 'foods', 'views', 'publish'] },
   desk: { may: ['text', 'quantity', 'syntax', 'compiler', 'foods', 'views', 'publish', 'ide'] },
-  testkit: { may: ['text', 'syntax', 'compiler'] },
+  testkit: { may: ['text', 'compiler'] },
 } satisfies Record<string, { may: readonly string[]; types?: readonly string[] }>;
 
 /** Libraries that only some packages may know, and what may speak to the system. */
