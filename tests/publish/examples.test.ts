@@ -85,7 +85,7 @@ describe.each(names)('%s', (name) => {
 
 /*
  * What the cards look like as text, committed and compared; the fixtures do not depend on the food table. Written anew
- * with `vitest -u`, and then looked at.
+ * with `npx vitest run tests/publish/examples.test.ts --update`, and then looked at.
  */
 describe('as committed', () => {
   test.each([

@@ -165,8 +165,10 @@ export interface CardNutrientRow {
   readonly name: string;
   /** 1 and 2 for 'of which' lines. */
   readonly level: 0 | 1 | 2;
-  /** As rounded for the market, with its unit: '1.2 g', 'less than 0.5 g'. Missing: not known. */
+  /** As rounded for the market, with its unit: '1.2 g', '<0.5 g'. Missing: not known. */
   readonly text?: string;
+  /** Both ends, where the recipe's ranges change what is printed. */
+  readonly between?: readonly [string, string];
   /** A source lacks this nutrient, so the true figure may be higher. */
   readonly atLeast: boolean;
 }
