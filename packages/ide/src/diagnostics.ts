@@ -20,19 +20,21 @@ const UNUSED: ReadonlySet<string> = new Set(['M06', 'M13']);
 
 /** What is wrong with a file, in the order of the text. */
 export function diagnostics(snapshot: Snapshot): readonly EditorDiagnostic[] {
-  return snapshot.compiled.diagnostics.map((diagnostic) => {
-    const { code, severity, place, related } = diagnostic;
-    return {
-      code,
-      severity,
-      span: { start: place.start, end: place.end },
-      message: `${sentence(diagnostic)}\n${capital(wayOut(diagnostic))}`,
-      title: messages[code].name,
-      related: related.map((one) => ({ place: one.place, message: one.note })),
-      quiet: UNUSED.has(code),
-      source: diagnostic,
-    };
-  });
+  return snapshot.compiled.diagnostics.map(editorDiagnostic);
+}
+
+export function editorDiagnostic(diagnostic: Diagnostic): EditorDiagnostic {
+  const { code, severity, place, related } = diagnostic;
+  return {
+    code,
+    severity,
+    span: { start: place.start, end: place.end },
+    message: `${sentence(diagnostic)}\n${capital(wayOut(diagnostic))}`,
+    title: messages[code].name,
+    related: related.map((one) => ({ place: one.place, message: one.note })),
+    quiet: UNUSED.has(code),
+    source: diagnostic,
+  };
 }
 
 function capital(text: string): string {

@@ -1,7 +1,8 @@
 /** Editor answers as pure functions of a snapshot: document in, plain data and UTF-16 offsets out. */
-export { Snapshot, snapshotOf } from './snapshot.js';
+export { editorSession, Snapshot, snapshotOf } from './snapshot.js';
 export type { FileEdits } from './edits.js';
-export { diagnostics, type EditorDiagnostic } from './diagnostics.js';
+export { diagnostics, editorDiagnostic, type EditorDiagnostic } from './diagnostics.js';
+export { slowDiagnostics } from './slow-diagnostics.js';
 export { hover, type Hover } from './hover/hover.js';
 export { completion } from './completion/completion.js';
 export type { CompletionItem, CompletionKind, CompletionList } from './completion/item.js';

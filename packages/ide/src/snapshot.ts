@@ -1,6 +1,6 @@
 import { applyEdits, type TextEdit } from '@quern/text';
-import type { Compiled, Formula, FoodBook, Make, Session } from '@quern/compiler';
-import type { BlockLine, Document, Line, Outline } from '@quern/syntax';
+import { Session, type Compiled, type Formula, type FoodBook, type Host, type Make } from '@quern/compiler';
+import { LineCache, type BlockLine, type Document, type Line, type Outline } from '@quern/syntax';
 import { itemsByLine, type ItemPlace } from './ledger-index.js';
 import { namesOf, type Occurrence } from './names.js';
 import { outlineOf } from './outline-of.js';
@@ -170,6 +170,9 @@ function groupByLine(names: readonly Occurrence[]): ReadonlyMap<number, readonly
   }
   return groups;
 }
+
+/** A session for an editor: lines are kept parsed by their text, so that a keystroke costs its line and its recipe. */
+export const editorSession = (host: Host): Session => new Session(host, { lines: new LineCache() });
 
 /** A file of a session as it stands now; undefined when it cannot be read. */
 export function snapshotOf(session: Session, path: string, files: readonly string[] = [path]): Snapshot | undefined {
