@@ -1,8 +1,6 @@
-import { relative, resolve } from 'node:path';
 import { tellDiagnostics, type Found } from '@quern/publish';
 import { UsageError } from '../command.js';
 import { readText } from '../files/read-text.js';
-import { withSlashes } from '../files/workspace.js';
 import { sessionOf } from '../recipe/load.js';
 
 /** A file to check. */
@@ -17,7 +15,8 @@ export interface Target {
 
 /** What a check of one file gave. */
 export interface FileReport {
-  readonly shown: string;
+  readonly file: string;
+  /** Its files are named by their paths from the root. */
   readonly found: readonly Found[];
   /** Paths from the root of all files it was compiled with, itself left out. */
   readonly uses: readonly string[];
@@ -27,28 +26,22 @@ export interface FileReport {
   readonly refused: readonly string[];
 }
 
-/** Checks one file with all it uses. `text` saves reading it again. */
-export function checkFile({ file, shown, root }: Target, folder: string, text?: string): FileReport {
-  const nothing = { shown, found: [], uses: [], refused: [] };
+/** Checks one file with all it uses. */
+export function checkFile({ file, shown, root }: Target): FileReport {
+  const nothing = { file, found: [], uses: [], refused: [] };
   try {
     const { session, workspace } = sessionOf(root);
     const name = workspace.pathOf(file);
-    session.set(name, text ?? readText(file, shown));
+    session.set(name, readText(file, shown));
     const compiled = session.compile(name);
     if (!compiled) return nothing;
-    const told = tellDiagnostics(compiled.diagnostics, (path) => session.text(path));
-    const inFolder = (path: string): string => withSlashes(relative(folder, resolve(root, path)));
-    const found = told.map((one) => ({
-      ...one,
-      file: inFolder(one.file),
-      related: one.related.map((other) => ({ ...other, file: inFolder(other.file) })),
-    }));
+    const found = tellDiagnostics(compiled.diagnostics, (path) => session.text(path));
     const uses = usesOf(name, compiled.uses, (path) => session.compile(path)?.uses ?? []);
-    const refused = [...workspace.refused].map(([path, why]) => `${path}: ${why}`);
+    const refused = [...workspace.refused].map(([path, why]) => `${shown} may not use ${path}: ${why}`);
     workspace.refused.clear();
     // What others use stays; a file that was only checked is let go, so that memory does not grow with the archive.
     session.forget(name);
-    return { shown, found, uses, refused };
+    return { file, found, uses, refused };
   } catch (error) {
     if (error instanceof UsageError) return { ...nothing, problem: error.message };
     throw error;

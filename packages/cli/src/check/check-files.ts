@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { relative } from 'node:path';
+import { join } from 'node:path';
 import { readBytes } from '../files/read-text.js';
-import { rootOf, withSlashes, Workspace } from '../files/workspace.js';
+import { rootOf, seenFrom, Workspace } from '../files/workspace.js';
 import { Progress } from '../system/progress.js';
 import type { System } from '../system/system.js';
 import { VERSION } from '../version.js';
@@ -21,20 +21,39 @@ export interface CheckSettings {
 const ENOUGH_FOR_THREADS = 200;
 const MOST_THREADS = 8;
 
+/** What was found in one file, as it is told to the reader: paths are those from the folder the command runs in. */
+export interface ToldReport extends FileReport {
+  readonly shown: string;
+}
+
 /** Checks files, each with what it uses; reports come in the order of the files. */
 export async function checkFiles(
   files: readonly string[],
   settings: CheckSettings,
   system: System,
-): Promise<readonly FileReport[]> {
+): Promise<readonly ToldReport[]> {
   const targets = files.map((file): Target => ({
     file,
-    shown: withSlashes(relative(system.folder, file)) || file,
+    shown: seenFrom(system.folder, file),
     root: rootOf(file, system.folder, settings.root),
   }));
-  if (settings.cache === undefined) return checkAll(targets, settings, system);
-  const cache = new CheckCache(settings.cache, toolHash(system));
-  return new CachedCheck(cache).run(targets, (missing) => checkAll(missing, settings, system));
+  const check = (some: readonly Target[]): Promise<readonly FileReport[]> => checkAll(some, settings, system);
+  const reports =
+    settings.cache === undefined
+      ? await check(targets)
+      : await new CachedCheck(new CheckCache(settings.cache, toolHash(system))).run(targets, check);
+  return reports.map((report, index) => told(report, targets[index], system.folder));
+}
+
+function told(report: FileReport, target: Target | undefined, folder: string): ToldReport {
+  if (!target) throw new Error('a report of a file that nobody asked for');
+  const seen = (path: string): string => seenFrom(folder, join(target.root, path));
+  const found = report.found.map((one) => ({
+    ...one,
+    file: seen(one.file),
+    related: one.related.map((other) => ({ ...other, file: seen(other.file) })),
+  }));
+  return { ...report, shown: target.shown, found };
 }
 
 /** The build that checks: its version and, where it is one file, that file's content. */
@@ -57,7 +76,7 @@ async function checkAll(
       (targets.length >= ENOUGH_FOR_THREADS || settings.jobs !== undefined)
     ) {
       const { checkInThreads } = await import('./pool.js');
-      return await checkInThreads(targets, system.folder, {
+      return await checkInThreads(targets, {
         entry: system.entry,
         threads,
         progress: (done) => progress.update(done),
@@ -66,7 +85,7 @@ async function checkAll(
     const { checkFile } = await import('./check-file.js');
     return targets.map((target, index) => {
       progress.update(index);
-      return checkFile(target, system.folder);
+      return checkFile(target);
     });
   } finally {
     progress.end();
@@ -75,6 +94,7 @@ async function checkAll(
 
 /** A check that asks the cache first and keeps what it had to find out. */
 class CachedCheck {
+  readonly #room = Buffer.allocUnsafe(256 * 1024);
   readonly #hashes = new Map<string, string>();
   readonly #workspaces = new Map<string, Workspace>();
 
@@ -85,41 +105,37 @@ class CachedCheck {
     check: (missing: readonly Target[]) => Promise<readonly FileReport[]>,
   ): Promise<readonly FileReport[]> {
     const known = new Map<string, FileReport>();
-    const keys = new Map<string, string>();
-    const missing = targets.filter((target) => {
+    const missing: { readonly target: Target; readonly key: string | undefined }[] = [];
+    for (const target of targets) {
       const key = this.#keyOf(target);
-      if (key === undefined) return true;
-      keys.set(target.shown, key);
-      const found = this.cache.find(key, (path) => this.#hashOfUsed(target.root, path));
-      if (found) known.set(target.shown, { shown: target.shown, found, uses: [], refused: [] });
-      return !found;
-    });
-    const roots = new Map(missing.map(({ shown, root }) => [shown, root]));
-    for (const report of await check(missing)) {
-      known.set(report.shown, report);
-      this.#keep(report, keys.get(report.shown), roots.get(report.shown) ?? '');
+      const found = key && this.cache.find(key, (path) => this.#hashOfUsed(target.root, path));
+      if (found) known.set(target.file, { file: target.file, found, uses: [], refused: [] });
+      else missing.push({ target, key });
+    }
+    const reports = await check(missing.map(({ target }) => target));
+    for (const [index, report] of reports.entries()) {
+      const asked = missing[index];
+      known.set(report.file, report);
+      if (asked?.key !== undefined) this.#keep(report, asked.key, asked.target.root);
     }
     this.cache.save();
-    return targets.flatMap(({ shown }) => known.get(shown) ?? []);
+    return targets.flatMap(({ file }) => known.get(file) ?? []);
   }
 
   /** Undefined when the file cannot be read: then the check says why. */
-  #keyOf({ file, shown }: Target): string | undefined {
+  #keyOf({ file, root }: Target): string | undefined {
     try {
-      const bytes = readBytes(file);
-      return 'tooLarge' in bytes ? undefined : this.cache.key(shown, bytes);
+      const bytes = readBytes(file, this.#room);
+      return 'tooLarge' in bytes ? undefined : this.cache.key(seenFrom(root, file), bytes);
     } catch {
       return undefined;
     }
   }
 
-  #keep({ found, uses, problem, refused }: FileReport, key: string | undefined, root: string): void {
-    if (key === undefined || problem !== undefined || refused.length > 0) return;
-    this.cache.keep(
-      key,
-      found,
-      uses.map((path) => [path, this.#hashOfUsed(root, path)]),
-    );
+  #keep({ found, uses, problem, refused }: FileReport, key: string, root: string): void {
+    if (problem !== undefined || refused.length > 0) return;
+    const hashed = uses.map((path) => [path, this.#hashOfUsed(root, path)] as const);
+    this.cache.keep(key, found, hashed);
   }
 
   /** Hash of a used file; of one that is not there, the hash of nothing. */

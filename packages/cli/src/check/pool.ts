@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import type { FileReport, Target } from './check-file.js';
-import type { Batch, BatchDone, WorkerStart } from './worker.js';
+import type { Batch, BatchDone } from './worker.js';
 
 /** Small enough that threads end at nearly the same time, large enough that messages cost little. */
 const BATCH = 32;
@@ -8,7 +8,6 @@ const BATCH = 32;
 /** Checks files in threads; the reports come in the order of the files. `entry` is the file the threads are started with. */
 export async function checkInThreads(
   targets: readonly Target[],
-  folder: string,
   options: { readonly entry: string; readonly threads: number; readonly progress: (done: number) => void },
 ): Promise<readonly FileReport[]> {
   const batches: Batch[] = [];
@@ -16,9 +15,8 @@ export async function checkInThreads(
     batches.push({ id: batches.length, targets: targets.slice(at, at + BATCH) });
   const reports: (readonly FileReport[])[] = [];
   let done = 0;
-  const start: WorkerStart = { folder };
   const lanes = Array.from({ length: Math.min(options.threads, batches.length) }, () => {
-    const worker = new Worker(options.entry, { workerData: start, stdout: false, stderr: false });
+    const worker = new Worker(options.entry, { stdout: false, stderr: false });
     return new Promise<void>((resolve, reject) => {
       const next = (): void => {
         const batch = batches.shift();

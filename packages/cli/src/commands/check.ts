@@ -15,8 +15,7 @@ import { isInShard, readShard } from '../check/shard.js';
 import { defineCommand, UsageError, type ExitCode } from '../command.js';
 import { readText } from '../files/read-text.js';
 import { findFiles } from '../files/walk.js';
-import { withSlashes } from '../files/workspace.js';
-import { relative } from 'node:path';
+import { seenFrom } from '../files/workspace.js';
 import { paintFor, widthOf } from '../system/paint.js';
 import type { System } from '../system/system.js';
 
@@ -64,7 +63,7 @@ export const check = defineCommand({
     const all = findFiles(paths, system.folder);
     if (all.length === 0) throw new UsageError(`there is no .quern file in ${files.join(', ') || 'this folder'}`);
     const shard = options.shard === undefined ? undefined : readShard(options.shard);
-    const chosen = shard ? all.filter((file) => isInShard(withSlashes(relative(system.folder, file)), shard)) : all;
+    const chosen = shard ? all.filter((file) => isInShard(seenFrom(system.folder, file), shard)) : all;
     const reports = await checkFiles(
       chosen,
       {
@@ -74,9 +73,9 @@ export const check = defineCommand({
       },
       system,
     );
-    const problems = reports.flatMap(({ shown, problem, refused }) => [
+    const problems = reports.flatMap(({ problem, refused }) => [
       ...(problem === undefined ? [] : [problem]),
-      ...refused.map((why) => `${shown} may not use ${why}`),
+      ...refused,
     ]);
     const isUnread = reports.some(({ problem }) => problem !== undefined);
     const code = give(

@@ -1,10 +1,10 @@
-import { relative, resolve } from 'node:path';
+import { resolve } from 'node:path';
 import { parseDocument, tidy as layOut } from '@quern/syntax';
 import { defineCommand, UsageError, type ExitCode } from '../command.js';
 import { readText } from '../files/read-text.js';
 import { findFiles } from '../files/walk.js';
 import { writeAtomically } from '../files/write-atomically.js';
-import { withSlashes } from '../files/workspace.js';
+import { seenFrom } from '../files/workspace.js';
 import type { System } from '../system/system.js';
 
 export const tidy = defineCommand({
@@ -49,7 +49,7 @@ function tidyFiles(
 ): ExitCode {
   let changed = 0;
   for (const file of files) {
-    const shown = withSlashes(relative(system.folder, file)) || file;
+    const shown = seenFrom(system.folder, file);
     const text = readText(file, shown);
     const result = laidOut(text);
     if (options.stdout) {

@@ -1,3 +1,4 @@
+import { isUtf8 } from 'node:buffer';
 import { closeSync, fstatSync, openSync, readFileSync, readSync } from 'node:fs';
 import { UsageError } from '../command.js';
 import { fileProblem } from './problems.js';
@@ -5,26 +6,24 @@ import { fileProblem } from './problems.js';
 /** A file of recipes is text that somebody wrote. More than this is something else. */
 export const MOST_BYTES = 4 * 1024 * 1024;
 
-const decoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
-
 /** Bytes as UTF-8 text, a byte-order mark kept; undefined when they are not UTF-8. */
-export function decode(bytes: Uint8Array): string | undefined {
-  try {
-    return decoder.decode(bytes);
-  } catch {
-    return undefined;
-  }
+export function decode(bytes: Buffer): string | undefined {
+  return isUtf8(bytes) ? bytes.toString('utf8') : undefined;
 }
 
-/** The bytes of a file, or its size alone when it is too large. One look at the file, so that it cannot change between. */
-export function readBytes(path: string): Uint8Array | { readonly tooLarge: number } {
+/**
+ * The bytes of a file, or its size alone when it is too large. One look at the file, so that it cannot change between.
+ * @param room memory to read into when the file fits, so that a walk over many files does not ask for new memory each
+ * time; what is given back is then good until the next call.
+ */
+export function readBytes(path: string, room?: Buffer): Buffer | { readonly tooLarge: number } {
   const file = openSync(path, 'r');
   try {
     const { size } = fstatSync(file);
     if (size > MOST_BYTES) return { tooLarge: size };
     // A pipe or a device says that it has no size.
     if (size === 0) return readFileSync(file);
-    const bytes = Buffer.allocUnsafe(size);
+    const bytes = room && room.length >= size ? room : Buffer.allocUnsafe(size);
     let end = 0;
     for (let got = -1; end < size && got !== 0; end += got) got = readSync(file, bytes, end, size - end, null);
     return bytes.subarray(0, end);

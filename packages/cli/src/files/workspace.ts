@@ -18,6 +18,9 @@ const isInside = (folder: string, path: string): boolean => {
   return way === '' || (!way.startsWith('..' + sep) && way !== '..' && !isAbsolute(way));
 };
 
+/** Root of the files of a folder, when none is given; the folder a command runs in does not change while it runs. */
+const ownRoots = new Map<string, string>();
+
 const rootsByFolder = new Map<string, string | undefined>();
 
 /** The nearest folder, from this one up, in which a repository lies. */
@@ -27,6 +30,13 @@ function repositoryAbove(folder: string): string | undefined {
   const root = existsSync(join(folder, '.git')) ? folder : above === folder ? undefined : repositoryAbove(above);
   rootsByFolder.set(folder, root);
   return root;
+}
+
+/** The path as seen from a folder, with `/`. */
+export function seenFrom(folder: string, path: string): string {
+  // The usual case, and much faster than the general one.
+  if (path.startsWith(folder + sep)) return withSlashes(path.slice(folder.length + 1));
+  return withSlashes(relative(folder, path)) || path;
 }
 
 /** The workspace root of a file. `given` is what --root says. */
@@ -39,7 +49,11 @@ export function rootOf(file: string, folder: string, given?: string): string {
     return root;
   }
   const own = dirname(file);
-  return repositoryAbove(own) ?? (isInside(folder, file) ? folder : own);
+  const known = ownRoots.get(own);
+  if (known !== undefined) return known;
+  const root = repositoryAbove(own) ?? (isInside(folder, own) ? folder : own);
+  ownRoots.set(own, root);
+  return root;
 }
 
 /** A folder as the compiler's world: reads files under it by relative paths. */
@@ -88,6 +102,6 @@ export class Workspace {
 
   /** The path from the root, with `/`. A link that stands inside the root is named by where it stands. */
   pathOf(file: string): string {
-    return withSlashes(relative(this.root, file));
+    return seenFrom(this.root, file);
   }
 }

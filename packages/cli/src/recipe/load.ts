@@ -1,4 +1,4 @@
-import { relative, resolve } from 'node:path';
+import { resolve } from 'node:path';
 import { Session, normaliseName, type Compiled, type FoodBook, type Formula } from '@quern/compiler';
 import { createFoodBook } from '@quern/foods';
 import { reportText, tellDiagnostics } from '@quern/publish';
@@ -6,7 +6,7 @@ import { nearest, type Diagnostic } from '@quern/text';
 import { listOf } from '../arguments.js';
 import { RecipeError, UsageError, type Options } from '../command.js';
 import { readText } from '../files/read-text.js';
-import { rootOf, withSlashes, Workspace } from '../files/workspace.js';
+import { rootOf, seenFrom, Workspace } from '../files/workspace.js';
 import { paintFor, widthOf } from '../system/paint.js';
 import type { System } from '../system/system.js';
 
@@ -66,7 +66,7 @@ export function tellErrors(
   also: readonly Diagnostic[] = [],
 ): void {
   const errors = [...compiled.diagnostics.filter(({ severity }) => severity === 'error'), ...also];
-  const inFolder = (path: string): string => withSlashes(relative(system.folder, resolve(workspace.root, path)));
+  const inFolder = (path: string): string => seenFrom(system.folder, resolve(workspace.root, path));
   for (const found of tellDiagnostics(errors, (path) => session.text(path))) {
     system.err.write(
       reportText({ ...found, file: inFolder(found.file) }, { paint: paintFor(system), width: widthOf(system) }),

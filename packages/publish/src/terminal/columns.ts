@@ -10,8 +10,12 @@ const NO_ROOM = /[\p{Mn}\p{Me}\p{Cf}]/u;
 const WIDE =
   /[\u1100-\u115f\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\ua000-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe4f\uff00-\uff60\uffe0-\uffe6]|[\u{20000}-\u{3fffd}]|\p{Emoji_Presentation}/u;
 
+// Latin letters, quotation marks and dashes: one column each.
+const PLAIN = /^[ -~\u00a0-\u00ac\u00ae-\u02ff\u2010-\u2027]*$/;
+
 /** Columns that a text takes in a terminal. */
 export function displayWidth(text: string): number {
+  if (PLAIN.test(text)) return text.length;
   let width = 0;
   for (const character of text) {
     if (NO_ROOM.test(character)) continue;
