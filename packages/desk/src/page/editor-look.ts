@@ -1,0 +1,73 @@
+import { EditorView } from '@codemirror/view';
+
+const wave = (colour: string): Record<string, string> => ({
+  backgroundImage: 'none',
+  textDecoration: `underline wavy var(${colour})`,
+  textDecorationSkipInk: 'none',
+  textUnderlineOffset: '.18em',
+});
+
+/** The look of the editor: colours and faces are those of the page, as custom properties. */
+export const editorLook = EditorView.theme({
+  '&': { height: '100%', color: 'var(--ink)', backgroundColor: 'var(--paper)', fontSize: '.9375rem' },
+  '&.cm-focused': { outline: 'none' },
+  '.cm-scroller': { fontFamily: 'var(--mono)', lineHeight: '1.6', overflow: 'auto' },
+  '.cm-content': { padding: '.75rem 0', caretColor: 'var(--ink)' },
+  // A line that is too long goes on further in, so that its beginning is seen.
+  '.cm-line': { padding: '0 1rem 0 calc(.5rem + 4ch)', textIndent: '-4ch' },
+  '.cm-gutters': { backgroundColor: 'var(--paper)', color: 'var(--faint)', border: '0' },
+  '.cm-lineNumbers .cm-gutterElement': { minWidth: '2.6rem', padding: '0 .4rem 0 .5rem' },
+  '.cm-activeLine': { backgroundColor: 'transparent', boxShadow: 'inset 0 0 0 99rem var(--line-wash)' },
+  '.cm-activeLineGutter': { backgroundColor: 'transparent', color: 'var(--ink)' },
+  '.cm-cursor': { borderInlineStartColor: 'var(--ink)', borderInlineStartWidth: '2px' },
+  '&.cm-focused > .cm-scroller > .cm-selectionLayer .cm-selectionBackground, .cm-selectionBackground': {
+    background: 'var(--selection) !important',
+  },
+  '.cm-searchMatch': { backgroundColor: 'var(--mark-wash)', outline: '1px solid var(--mark)' },
+  '.cm-panels': { backgroundColor: 'var(--wash)', color: 'var(--ink)' },
+  '.cm-panels-bottom': { borderTop: '1px solid var(--rule)' },
+  '.cm-panel.cm-search': { fontFamily: 'var(--figures)', padding: '.5rem' },
+  '.cm-panel.cm-search :is(input, button, label)': { fontSize: '.85rem' },
+  '.cm-textfield': { border: '1px solid var(--quiet)', backgroundColor: 'var(--paper)', color: 'var(--ink)' },
+  '.cm-button': {
+    backgroundImage: 'none',
+    backgroundColor: 'var(--paper)',
+    color: 'var(--accent)',
+    border: '1px solid var(--accent)',
+    borderRadius: '3px',
+  },
+  '.cm-tooltip': {
+    border: '1px solid var(--rule-strong)',
+    backgroundColor: 'var(--paper)',
+    color: 'var(--ink)',
+    borderRadius: '3px',
+    boxShadow: '0 .3rem 1rem #0003',
+    fontFamily: 'var(--figures)',
+    fontSize: '.85rem',
+    maxWidth: 'min(30rem, 92vw)',
+  },
+  '.cm-tooltip.cm-tooltip-autocomplete > ul': { fontFamily: 'var(--figures)', maxHeight: '14rem' },
+  '.cm-tooltip.cm-tooltip-autocomplete > ul > li': { padding: '.2rem .5rem' },
+  '.cm-tooltip-autocomplete ul li[aria-selected]': { backgroundColor: 'var(--accent)', color: 'var(--paper)' },
+  '.cm-completionDetail': { fontStyle: 'normal', opacity: '.85', marginInlineStart: '.8em' },
+  '.cm-completionMatchedText': { textDecoration: 'none', fontWeight: '600' },
+  '.cm-tooltip .cm-completionInfo': { padding: '.4rem .7rem' },
+  '.cm-diagnostic': { padding: '.4rem .7rem', whiteSpace: 'pre-line' },
+  '.cm-diagnostic-error': { borderInlineStart: '4px solid var(--alert)' },
+  '.cm-diagnostic-warning': { borderInlineStart: '4px solid var(--mark)' },
+  '.cm-diagnostic-hint': { borderInlineStart: '4px solid var(--quiet)' },
+  '.cm-diagnosticAction': {
+    backgroundColor: 'var(--paper)',
+    color: 'var(--accent)',
+    border: '1px solid var(--accent)',
+    borderRadius: '3px',
+    padding: '.25rem .6rem',
+    margin: '.4rem .4rem 0 0',
+    marginInlineStart: '0',
+  },
+  '.cm-lintRange-error': wave('--alert'),
+  '.cm-lintRange-warning': wave('--mark'),
+  '.cm-lintRange-hint': { ...wave('--quiet'), textDecoration: 'underline dotted var(--quiet)' },
+  '.cm-lintPoint::after': { borderBottomColor: 'var(--alert)' },
+  '.quern-hover': { padding: '.5rem .8rem', maxHeight: '18rem', overflow: 'auto' },
+});
