@@ -60,11 +60,10 @@ function recipeTree(report: ComparisonReport): ElementNode {
 }
 
 function groupTree({ title, rows }: ComparisonGroup, { before, after }: ComparisonReport['sides']): ElementNode {
-  const noted = rows.some(({ note }) => note !== '');
-  const heads = [title, before, after, ...(noted ? [''] : [])];
+  const heads = [title, before, after, ''];
   return element(
     'table',
-    { className: noted ? undefined : 'quern-plain' },
+    {},
     element(
       'thead',
       {},
@@ -76,18 +75,18 @@ function groupTree({ title, rows }: ComparisonGroup, { before, after }: Comparis
         ),
       ),
     ),
-    element('tbody', {}, ...rows.map((row) => rowTree(row, noted))),
+    element('tbody', {}, ...rows.map(rowTree)),
   );
 }
 
-function rowTree(row: ComparisonRow, noted: boolean): ElementNode {
+function rowTree(row: ComparisonRow): ElementNode {
   return element(
     'tr',
     { className: row.tone === 'plain' ? undefined : `quern-${row.tone}` },
     element('th', { scope: 'row' }, row.label),
     element('td', {}, ...side(row, 'before')),
     element('td', {}, ...side(row, 'after')),
-    noted && element('td', { className: 'quern-note' }, typesetFigure(row.note)),
+    element('td', { className: 'quern-note' }, typesetFigure(row.note)),
   );
 }
 
@@ -109,5 +108,13 @@ function words(runs: readonly WordRun[], which: 'before' | 'after'): readonly Ch
   const mark = which === 'before' ? 'del' : 'ins';
   return runs
     .filter(({ kind }) => kind !== gone)
-    .map(({ kind, text }) => (kind === 'same' ? text : element(mark, {}, text)));
+    .flatMap(({ kind, text }): Child[] => (kind === 'same' ? [text] : marked(mark, text)));
+}
+
+/** The space around words that differ is not marked with them. */
+function marked(mark: 'del' | 'ins', text: string): Child[] {
+  const words = text.trim();
+  if (words === '') return [text];
+  const [before = '', after = ''] = text.split(words);
+  return [before, element(mark, {}, words), after];
 }

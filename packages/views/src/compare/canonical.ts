@@ -52,6 +52,8 @@ function plain(value: unknown, key: string, cups: CupSystem): unknown {
   if (isDuration(value)) return { minutes: value.minutes, parts: [{ value: value.minutes, unit: 'min' }] };
   if (isTemperature(value)) return plainTemperature(value);
   if (NAMES.has(key) && isName(value)) return plainName(value);
+  // What is counted is one loaf or two loaves.
+  if (key === 'thing' && isName(value)) return plainName(value);
   const entries = Object.entries(value).map(([name, part]) => [name, plain(part, name, cups)] as const);
   return { ...Object.fromEntries(entries), ...respelled(value) };
 }

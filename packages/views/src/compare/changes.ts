@@ -139,6 +139,7 @@ export type LineRole =
   | 'check'
   | 'remark'
   | 'keeping'
+  | 'promise'
   | 'yield'
   | 'fact'
   | 'credit'
@@ -168,6 +169,8 @@ export interface LineFinding {
   /** What it weighs by the ledger, and all of that food on the flour, in hundredths. */
   readonly grams?: BothFigures;
   readonly share?: BothFigures;
+  /** In a recipe that is so many times the other: the percentage is reckoned from so many times what it weighed. */
+  readonly beyond?: Figured;
   /** Lines that came or went with a block, without those that stood elsewhere before. */
   readonly inside: readonly string[];
   /** The make that a make was split from or merged into. */

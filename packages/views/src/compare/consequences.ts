@@ -186,7 +186,9 @@ export function formulaChanges({ before, after }: Both<Formula>, factor: Rationa
     b: Rational | undefined,
     print: Printer,
   ): YieldChange[] => {
-    const both = scaled(a, b) && figure !== 'weight of each' ? undefined : bothFigures(a, b, print);
+    // The size is told with the factor.
+    const told = scaled(a, b) || (factor !== undefined && figure === 'weight');
+    const both = told && figure !== 'weight of each' ? undefined : bothFigures(a, b, print);
     return both ? [{ kind: 'yield', figure, ...both }] : [];
   };
   const bakers = (

@@ -6,8 +6,8 @@ import { mostCommon } from './pairing.js';
 import type { TreeNode } from './tree.js';
 
 /**
- * So many times the first recipe is the second, if more than half of the figures that would scale did so by the same
- * factor. Undefined when there is no such factor, or it is one.
+ * So many times the first recipe is the second, if more than half of all the figures that would scale, in either of them,
+ * did so by the same factor. Undefined when there is no such factor, or it is one.
  */
 export function commonFactor(
   recipe: TreeNode,
@@ -25,7 +25,9 @@ export function commonFactor(
     return equal(low, high) ? [low] : [];
   });
   const common = mostCommon(ratios);
-  const enough = common !== undefined && common.count > 1 && common.count * 2 > ratios.length;
+  const other = matching.after.get(recipe);
+  const figures = Math.max(figuresIn(recipe, cups.before), other ? figuresIn(other, cups.after) : 0);
+  const enough = common !== undefined && common.count > 1 && common.count * 2 > figures;
   return enough && !equal(common.value, ONE) ? common.value : undefined;
 }
 
@@ -35,6 +37,9 @@ function* nodesBelow(node: TreeNode): Iterable<TreeNode> {
     if (child.content?.kind !== 'block' || child.content.block !== 'variant') yield* nodesBelow(child);
   }
 }
+
+const figuresIn = (recipe: TreeNode, cups: CupSystem): number =>
+  [...nodesBelow(recipe)].filter(({ content }) => content && figureOf(content, cups)).length;
 
 /** The figure of a line that would scale, in grams, millilitres or pieces. */
 function figureOf(content: LineContent, cups: CupSystem): Interval | undefined {

@@ -9,7 +9,7 @@ import {
   multiply,
   printCount,
   printDecimal,
-  printExact,
+  printMixed,
   rational,
   showGrams,
   subtract,
@@ -28,7 +28,7 @@ export const grams: Printer = (value) => showGrams(value, KITCHEN_SCALE).text;
 export const doses: Printer = (value) => showGrams(value, KITCHEN_SCALE, { dose: 'small' }).text;
 export const totals: Printer = (value) => showGrams(value, TOTALS).text;
 export const counts: Printer = (value) => printCount(value);
-export const factors: Printer = (value) => printExact(value);
+export const factors: Printer = (value) => printMixed(value);
 /** Hundredths: 66.7 %. */
 export const percents: Printer = (value) => `${printDecimal(value, 2)} %`;
 
@@ -43,6 +43,8 @@ export function bothFigures(
   if (!before && !after) return undefined;
   if (before && after && compare(before, after) === 0) return undefined;
   const percent = before && after && !isZero(before) ? more(before, after) : undefined;
+  // A share is told to a hundredth of a per cent; what is less is no news.
+  if (before && after && print === percents && print(before) === print(after)) return undefined;
   const told = before && after ? apart(before, after, print) : print;
   return {
     ...(before ? { before: figured(before, told) } : {}),

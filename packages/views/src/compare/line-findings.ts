@@ -1,9 +1,9 @@
 import { normaliseName } from '@quern/compiler';
-import type { CupSystem, Rational } from '@quern/quantity';
+import { equal, multiply, type CupSystem, type Rational } from '@quern/quantity';
 import { factWord, printLine, type FactLine, type LineContent } from '@quern/syntax';
 import type { BothFigures, LineAction, LineFinding, LineRole, BlockNames } from './changes.js';
 import type { Difference, LineChange, Spot } from './difference.js';
-import { bothFigures, doses, grams, percents } from './figured.js';
+import { bothFigures, doses, factors, figured, grams, more, percents } from './figured.js';
 import { isSmallDose, type LedgerIndex, type LedgerLine } from './ledger-lines.js';
 import type { TreeNode } from './tree.js';
 
@@ -58,7 +58,7 @@ class Finder {
       ...(before ? { before: textOf(before) } : {}),
       ...(after ? { after: textOf(after) } : {}),
       lines: { ...lineNumber('before', before), ...lineNumber('after', after) },
-      ...this.#figures(role, a, b),
+      ...this.#figures(role, a, b, this.#factorOf(change)),
       inside: this.#inside(change),
       ...(parted ? { other: parted.other } : {}),
       change,
@@ -69,11 +69,29 @@ class Finder {
     return line && side.ledger.lines.get(line);
   }
 
-  #figures(role: LineRole, a: LedgerLine | undefined, b: LedgerLine | undefined): Pick<LineFinding, 'grams' | 'share'> {
+  #figures(
+    role: LineRole,
+    a: LedgerLine | undefined,
+    b: LedgerLine | undefined,
+    factor: Rational | undefined,
+  ): Pick<LineFinding, 'grams' | 'share' | 'beyond'> {
     if (role !== 'food' && role !== 'product' && role !== 'out') return {};
     const weight = bothFigures(a?.grams, b?.grams, isSmallDose(a?.food ?? b?.food) ? doses : grams);
-    const share = role === 'food' ? this.#share(a, b) : undefined;
-    return { ...(weight ? { grams: weight } : {}), ...(share ? { share } : {}) };
+    // One food's share says nothing of another's.
+    const one = a?.food?.key === undefined || b?.food?.key === undefined || a.food.key === b.food.key;
+    const share = role === 'food' && one ? this.#share(a, b) : undefined;
+    const shared = share ? { share } : {};
+    if (!factor || !a?.grams || !b?.grams || !weight) return { ...(weight ? { grams: weight } : {}), ...shared };
+    const expected = multiply(a.grams, factor);
+    const percent = equal(expected, b.grams) || expected.n === 0n ? undefined : more(expected, b.grams);
+    const { before, after } = weight;
+    const told = { ...(before ? { before } : {}), ...(after ? { after } : {}), ...(percent ? { percent } : {}) };
+    return { grams: told, ...shared, beyond: figured(factor, factors) };
+  }
+
+  /** The factor of the recipe in which a line stands. */
+  #factorOf({ before }: LineChange): Rational | undefined {
+    return this.difference.scalings.find(({ block }) => block.before[0] === before?.path[0])?.factor;
   }
 
   #share(a: LedgerLine | undefined, b: LedgerLine | undefined): BothFigures | undefined {
@@ -181,7 +199,7 @@ function roleOf(content: LineContent, ledger: LedgerLine | undefined): LineRole 
     case 'text-fact':
       return CREDITS.has(content.word) ? 'credit' : 'remark';
     case 'list-fact':
-      return content.word === 'keywords' ? 'credit' : 'fact';
+      return content.word === 'keywords' ? 'credit' : content.word === 'free of' ? 'promise' : 'fact';
     case 'baked':
       return 'credit';
     case 'bad':

@@ -48,6 +48,8 @@ function rankOfLine({ role, action, change }: LineFinding): number {
       if (wordsOnly) return 210;
       if (action === 'renamed' && change.parts.length === 1) return 200;
       return action === 'added' || action === 'removed' || action === 'swapped' ? 20 : 120;
+    case 'promise':
+      return 5;
     case 'keeping':
       return wordsOnly ? 210 : 45;
     case 'unreadable':

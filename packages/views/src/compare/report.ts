@@ -118,10 +118,14 @@ function groupTitle(change: Change): string {
   }
 }
 
-function lineGroup({ role, where }: LineFinding): string {
+function lineGroup(finding: LineFinding): string {
+  const { role, where } = finding;
   const names: BlockNames = { ...where.before, ...where.after };
   if (names.block !== undefined) return names.block;
+  if (role === 'promise' && names.variant === undefined) return 'Promises';
   const variant = names.variant === undefined ? '' : `variant ${names.variant}`;
   if (role === 'make') return variant === '' ? 'Makes' : variant;
-  return [variant, names.make ?? ''].filter((part) => part !== '').join(', ');
+  const place = [variant, names.make ?? ''].filter((part) => part !== '').join(', ');
+  if (audienceOf(finding) === 'eater') return place === '' ? 'What goes in' : `What goes into ${place}`;
+  return place === '' ? 'The recipe' : place;
 }

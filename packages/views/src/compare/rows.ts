@@ -1,3 +1,4 @@
+import { printMinutes, rational } from '@quern/quantity';
 import type { BothFigures, Change, Figured, LineFinding, ProblemChange } from './changes.js';
 import type { PartChange } from './difference.js';
 import type { PartName } from './parts.js';
@@ -70,7 +71,7 @@ export function rowsOf(change: Change): readonly ComparisonRow[] {
     case 'rescaled':
       return [
         row('the same formula', change.before?.text ?? '', change.after?.text ?? '', {
-          note: `${change.factor.text} times`,
+          note: `times ${change.factor.text}`,
         }),
       ];
     case 'line':
@@ -95,9 +96,11 @@ function figures(label: string, { before, after, percent }: BothFigures, said = 
   return row(label, before ? text(before) : 'not known', after ? text(after) : 'not known', { note });
 }
 
+const lasting = (minutes: number): string => printMinutes(rational(minutes));
+
 function minutesMore(minutes: number | undefined): string {
   if (minutes === undefined) return '';
-  return minutes > 0 ? `${minutes} min more` : `${-minutes} min less`;
+  return minutes > 0 ? `${lasting(minutes)} more` : `${lasting(-minutes)} less`;
 }
 
 // ---- lines -----------------------------------------------------------------------------------------------------------
@@ -152,17 +155,15 @@ function movedNote({ where, other }: LineFinding): string {
   return from === to ? 'moved' : `from ${from ?? 'the recipe'} to ${to ?? 'the recipe'}`;
 }
 
-function figureNotes({ change, grams, share, action }: LineFinding): readonly string[] {
-  const written = change.parts.find(({ part }) => part === 'amount');
-  const inGrams = written?.values?.before?.kind === 'grams' && written.values.after?.kind === 'grams';
+function figureNotes({ change, grams, share, action, beyond }: LineFinding): readonly string[] {
+  const alone = action === 'added' || action === 'removed';
+  const written = change.parts.find(({ part }) => part === 'amount')?.values;
+  const inGrams = written?.before?.kind === 'grams' && written.after?.kind === 'grams';
+  const times = beyond ? ` beyond times ${beyond.text}` : '';
+  const percent = grams?.percent ? `${grams.percent.text}${times}` : '';
   const weight =
-    grams === undefined || action === 'added' || action === 'removed'
-      ? ''
-      : inGrams
-        ? text(grams.percent)
-        : `${both(grams)}${grams.percent ? ` (${grams.percent.text})` : ''}`;
-  const onFlour = share === undefined ? '' : `${both(share)} on flour`;
-  return [weight, onFlour];
+    grams === undefined || alone ? '' : inGrams ? percent : `${both(grams)}${percent === '' ? '' : ` (${percent})`}`;
+  return [weight, share === undefined ? '' : `${both(share)} on flour`];
 }
 
 function both({ before, after }: BothFigures): string {

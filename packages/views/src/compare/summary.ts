@@ -1,4 +1,4 @@
-import { absolute, compare, exact, type Rational } from '@quern/quantity';
+import { absolute, compare, exact, printMinutes, rational, type Rational } from '@quern/quantity';
 import type { Change, LineFinding, NutritionChange } from './changes.js';
 import type { Comparison } from './comparison.js';
 
@@ -78,6 +78,11 @@ function nutritionPhrase({ nutrient, percent, before, after }: NutritionChange):
   return `${nutrient.replace('of which ', '').toLowerCase()} ${told}`;
 }
 
+function ledgerPhrase(one: LineFinding): string {
+  const goes = one.role === 'product' ? 'goes in' : 'is new';
+  return `${name(one)} ${one.action === 'added' ? goes : one.action === 'removed' ? 'is gone' : amounts(one)}`;
+}
+
 /** The figure that moved most, for its size. */
 function greatest(changes: readonly Change[]): NutritionChange {
   const figures = changes.filter((change) => change.kind === 'nutrition');
@@ -91,14 +96,15 @@ const PHRASES: readonly Phrase[] = [
       ? `now contains ${allergen}`
       : after === 'may contain'
         ? `${before === 'contains' ? 'only ' : 'now '}may contain ${allergen}`
-        : `${allergen} is no longer named`,
+        : `no longer names ${allergen}`,
   ),
   kind('unsaid', ({ before, after }) =>
     after === undefined ? `${before ?? ''} is gone, of which nothing was known` : `nothing is known of ${after}`,
   ),
   kind(
     'promise',
-    ({ promise, after }) => `“${promise}” ${after === undefined ? 'is no longer promised' : `is now ${after}`}`,
+    ({ promise, before, after }) =>
+      `“${promise}” ${after === undefined ? 'is no longer promised' : before === undefined ? `is now promised and ${after}` : `is now ${after}`}`,
   ),
   kind(
     'caution',
@@ -119,7 +125,7 @@ const PHRASES: readonly Phrase[] = [
       many: (count) => `${count} remarks of the check differ`,
     },
   ),
-  kind('rescaled', ({ factor }) => `the same formula ${factor.text} times`),
+  kind('rescaled', ({ factor }) => `the same formula times ${factor.text}`),
   line(
     (one) => one.role === 'recipe' && is('renamed')(one),
     ({ subject }) => `now called ${subject.after}`,
@@ -172,7 +178,7 @@ const PHRASES: readonly Phrase[] = [
   kind('clock', ({ figure, minutes, before, after }) =>
     minutes === undefined
       ? `begin ${after ?? ''} instead of ${before ?? ''}`
-      : `${figure} ${minutes > 0 ? '+' : ''}${minutes} min`,
+      : `${figure} ${printMinutes(absolute(rational(minutes)))} ${minutes > 0 ? 'more' : 'less'}`,
   ),
   line(
     ({ role }) => role === 'keeping',
@@ -208,7 +214,7 @@ const PHRASES: readonly Phrase[] = [
   line(
     (one) =>
       (one.role === 'product' || one.role === 'out') && !is('moved')(one) && !isWording(one) && !one.change.follows,
-    (one) => `${name(one)} ${one.action === 'added' ? 'is new' : one.action === 'removed' ? 'is gone' : amounts(one)}`,
+    (one) => ledgerPhrase(one),
     (count) => `${count} lines of the ledger`,
   ),
   line(
@@ -220,6 +226,7 @@ const PHRASES: readonly Phrase[] = [
   line(
     ({ role }) =>
       role === 'check' ||
+      role === 'promise' ||
       role === 'yield' ||
       role === 'fact' ||
       role === 'edit' ||
