@@ -277,7 +277,7 @@ class Chart {
 }
 
 /** As many letters as a narrow screen has room for; the timetable has the whole sentence. */
-const LETTERS = 54;
+const LETTERS = 45;
 const shortened = (text: string): string =>
   text.length <= LETTERS ? text : `${text.slice(0, LETTERS - 1).trimEnd()}…`;
 

@@ -17,7 +17,7 @@ export interface NoPlan {
   readonly members: readonly Change[];
 }
 
-export type Reason =
+type Reason =
   /** Would have to begin before now. */
   | { readonly kind: 'past'; readonly activity: Activity; readonly at: Minute }
   /** Needs somebody who is asleep. */

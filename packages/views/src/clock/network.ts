@@ -17,7 +17,7 @@ export interface Point {
 }
 
 /** `to` comes at least `gap` minutes after `from`, or each minute short costs `price`. */
-export interface Rule {
+interface Rule {
   readonly from: Point;
   readonly to: Point;
   readonly gap: Minute;
@@ -253,4 +253,4 @@ function serviceRules(problem: PlanProblem, aim: Aim, service: Point): Rule[] {
 const GIVE_STANDING: Minute = 120;
 
 /** How far other ready times are looked for when the one asked for does not work. */
-export const SEARCH_REACH: Minute = 7 * 1440;
+const SEARCH_REACH: Minute = 7 * 1440;

@@ -1,6 +1,5 @@
 import { diagnose, type Diagnostic, type Outcome, type Place } from '@quern/text';
 import type { Formula, Kitchen } from '@quern/compiler';
-import { timeText } from '../common/time-text.js';
 import { calendarSlip, hourText, type ClockCalendar } from './calendar.js';
 import { awakeHours, planKitchen, type AwakeHours } from './clock-kitchen.js';
 import type {

@@ -8,7 +8,7 @@ import {
   type HardRule,
 } from './conflicts.js';
 import { jobsOf, type Job } from './jobs.js';
-import type { Network, Point, RuleSource } from './network.js';
+import type { Network, RuleSource } from './network.js';
 import type { Minute } from './problem.js';
 import { Tension } from './tension.js';
 
@@ -213,8 +213,6 @@ class Search {
     this.#best = readPlan(network, this.#tension.times, jobs, ovens, this.#limit);
   }
 }
-
-const ORIGIN: Point = { node: 0, offset: 0 };
 
 /** The plan that the moments make. Visits of care that are no jobs of their own fall where they are due. */
 export function readPlan(

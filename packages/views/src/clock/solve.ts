@@ -25,7 +25,7 @@ export interface Solution {
   readonly given: readonly { readonly link: Link; readonly over: Minute }[];
 }
 
-export interface NoSolution {
+interface NoSolution {
   /** Proven: there is no plan. Otherwise the search ended before it found one. */
   readonly proven: boolean;
   readonly steps: number;

@@ -60,6 +60,6 @@ export function plainMinutes(time: Time): Minute {
 }
 
 export const tenth = (minutes: Minute): Minute => (minutes - (minutes % 10)) / 10;
-export const half = (minutes: Minute): Minute => (minutes - (((minutes % 2) + 2) % 2)) / 2;
+const half = (minutes: Minute): Minute => (minutes - (((minutes % 2) + 2) % 2)) / 2;
 
 export const isCalendarUnit = (unit: TimeUnit): boolean => unit === 'd' || unit === 'week' || unit === 'month';
