@@ -50,7 +50,6 @@ export interface CardWords {
   readonly keeps: string;
   readonly bestAfter: string;
   readonly cautions: string;
-  readonly why: string;
   readonly guidance: string;
   readonly revision: string;
   readonly photo: string;
@@ -105,7 +104,6 @@ export const englishWords: CardWords = {
   keeps: 'Keeps',
   bestAfter: 'Best after',
   cautions: 'Take care',
-  why: 'Why',
   guidance: 'Guidance, not advice: local food law, tested recipes and licensed practice come first.',
   revision: 'Revision',
   photo: 'Photograph of',
