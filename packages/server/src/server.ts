@@ -173,7 +173,7 @@ export function startServer(connection: lsp.Connection, environment: Environment
   });
 
   for (const kind of PAGES) {
-    connection.onRequest(`quern/${kind}`, (asked: PageRequest): PageAnswer => {
+    connection.onRequest<PageAnswer, void>(`quern/${kind}`, (asked: PageRequest) => {
       const snapshot = context.snapshot(asked?.uri ?? '');
       if (snapshot === undefined) return { kind: 'none', why: 'The file cannot be read.' };
       return page(kind, snapshot.compiled, asked, settings);

@@ -21,6 +21,11 @@ export const registry: readonly Registered[] = [
     load: async () => (await import('./tidy.js')).tidy,
   },
   {
+    name: 'mend',
+    summary: 'mend what needs no decision',
+    load: async () => (await import('./mend.js')).mend,
+  },
+  {
     name: 'sheet',
     summary: 'print a weighing sheet, scaled to what you need',
     load: async () => (await import('./sheet.js')).sheet,
