@@ -41,6 +41,17 @@ describe('flour', () => {
     expect(grams(formula.dishGrams)).toBe('900.0');
   });
 
+  test('a culture by weight that is put back leaves the flour free, and the yield says how much', () => {
+    const text = (gives: string): string =>
+      `recipe R\nbasis flour\n${gives}\nmake leaven\n  10 % strong wheat flour\n  10 % water\n  20 g starter\n  hands 1 min: Stir.\n  save 20 g as starter\n\nmake dough\n  all leaven\n  90 % strong wheat flour\n  62 % water\n  2 % fine salt\n  hands 1 min: Mix.\n  lose 12 % as water\n\nculture starter\n  parts 1 strong wheat flour, 1 water\n`;
+    // 100 + 72 + 2 = 174 parts; 12 % lost; 1531.2 g are 1740 g of dough and 1000 g of flour.
+    const formula = formulaOf(text('gives 1531.2 g\n'));
+    expect(grams(formula.flour?.grams)).toBe('1000.0');
+    expect(grams(formula.flour?.hydration, 3)).toBe('0.720');
+    expect(codes(text('gives 1531.2 g\n'))).toEqual([]);
+    expect(codes(text(''))).toEqual(['F04']);
+  });
+
   test('flours that do not come to a hundred, flour and no room, no flour, no yield', () => {
     expect(
       said(

@@ -1,4 +1,4 @@
-import { diagnose, type Diagnostic } from '@quern/text';
+import { diagnose, type Diagnostic, type Place } from '@quern/text';
 import {
   add,
   compare,
@@ -90,7 +90,12 @@ function solve(trials: Trials, yieldGrams: Rational | undefined, at: LineRef, re
   const probe = add(byWeight, ONE);
   const slope = divide(subtract(trials.peak(probe), byWeight), probe);
   if (isZero(byWeight)) return fromYield(trials, slope, yieldGrams, at, report);
-  if (compare(slope, ONE) < 0) return settle(trials, divide(byWeight, subtract(ONE, slope)));
+  const flour = compare(slope, ONE) < 0 ? settle(trials, divide(byWeight, subtract(ONE, slope))) : undefined;
+  if (flour && equal(trials.peak(flour), flour)) {
+    // More flour would do as well: what lay there by weight was taken out again (a culture fed and put back).
+    const more = add(flour, ONE);
+    return equal(trials.peak(more), more) ? anchored(trials, yieldGrams, linePlace(at), report) : flour;
+  }
   report(diagnose('Q11', linePlace(at), { percent: showPercent(slope) }));
   return undefined;
 }
@@ -106,17 +111,28 @@ function fromYield(
   const place = linePlace(at);
   if (isZero(slope)) report(diagnose('F03', place, {}));
   else if (!equal(slope, ONE)) report(diagnose('F01', place, { percent: showPercent(slope) }));
-  else if (!yieldGrams) report(diagnose('F04', place, {}));
-  else {
-    // Weights beside the percents (an egg wash of 30 g) make the dish affine in F, not proportional.
-    const one = trials.dish(ONE);
-    const two = trials.dish(add(ONE, ONE));
-    if (!one || !two) return undefined;
-    const perGram = subtract(two, one);
-    const fixed = subtract(one, perGram);
-    return sign(perGram) > 0 ? divide(subtract(yieldGrams, fixed), perGram) : undefined;
-  }
+  else return anchored(trials, yieldGrams, place, report);
   return undefined;
+}
+
+/** The flour with which the dish comes to its yield. */
+function anchored(
+  trials: Trials,
+  yieldGrams: Rational | undefined,
+  place: Place,
+  report: Report,
+): Rational | undefined {
+  if (!yieldGrams || isZero(yieldGrams)) {
+    report(diagnose('F04', place, {}));
+    return undefined;
+  }
+  // Weights beside the percents (an egg wash of 30 g) make the dish affine in F, not proportional. Two amounts of the
+  // size of the yield are tried, for with a gram of flour a fixed weight that goes out would be more than there is.
+  const once = trials.dish(yieldGrams);
+  const twice = trials.dish(add(yieldGrams, yieldGrams));
+  if (!once || !twice) return undefined;
+  const perGram = divide(subtract(twice, once), yieldGrams);
+  return sign(perGram) > 0 ? add(yieldGrams, divide(subtract(yieldGrams, once), perGram)) : undefined;
 }
 
 /** When another pot turns out fuller with this flour, its own line through two points is taken. */

@@ -59,9 +59,24 @@ function trustCups(entries, lib) {
 
 function spread(entries, lib) {
   const values = entries.map((entry) => entry.value).sort(lib.compare);
-  const half = values.length >> 1;
-  const usual = values.length % 2 === 1 ? values[half] : lib.middle(values[half - 1], values[half]);
+  const usual = median(values, lib);
   return { low: values[0], usual, high: values.at(-1), sources: [...new Set(entries.map((entry) => entry.source))] };
+}
+
+/** Of sorted values. */
+function median(values, lib) {
+  const half = values.length >> 1;
+  return values.length % 2 === 1 ? values[half] : lib.middle(values[half - 1], values[half]);
+}
+
+/**
+ * What a liquid usually weighs is what it was weighed at: charts round a cup of milk or water to eight ounces, which
+ * would take up to 4 % from a litre. Their figures stay in the spread.
+ */
+function spreadOfLiquid(entries, lib) {
+  const all = spread(entries, lib);
+  const weighed = entries.filter(({ source, unit }) => /^usda\/\d+$/.test(source) && unit !== 'tsp' && unit !== 'tbsp');
+  return weighed.length === 0 ? all : { ...all, usual: median(weighed.map(({ value }) => value).sort(lib.compare), lib) };
 }
 
 const figure = (value, lib) => lib.toExactText(value);
@@ -92,13 +107,15 @@ function asItComes(byForm, isSpice) {
   return ordinary.length > 0 ? ordinary : all;
 }
 
-function volumeText(entries, isSpice, lib) {
+function volumeText(entries, roles, lib) {
   if (entries.length === 0) return '';
+  const isSpice = roles.includes('spice');
+  const spreadOf = roles.includes('liquid') ? spreadOfLiquid : spread;
   const byForm = groupBy(entries, (entry) => entry.form);
   byForm.set('', asItComes(byForm, isSpice));
   return [...byForm]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([form, list]) => `${form || '-'} ${spreadText(spread(trustCups(list, lib), lib), lib)}`)
+    .map(([form, list]) => `${form || '-'} ${spreadText(spreadOf(trustCups(list, lib), lib), lib)}`)
     .join(';');
 }
 
@@ -173,7 +190,7 @@ export function measureWeights(food, portions, number, cups, lib) {
   const pieceEntries = pieces(food, portions, number, lib);
   const sources = new Set([...volumeEntries, ...pieceEntries].map((entry) => entry.source));
   return {
-    volumes: volumeText(volumeEntries, food.roles.includes('spice'), lib),
+    volumes: volumeText(volumeEntries, food.roles, lib),
     pieces: pieceText(pieceEntries, food.usualSize, lib),
     sources,
   };

@@ -143,6 +143,16 @@ describe('laws', () => {
     expect(showFormula(lines, KITCHEN_SCALE).map(({ text }) => text)).toEqual(['1000 g', '750 g', '20 g']);
   });
 
+  test('flour that comes in a product counts, though no line weighs it out', () => {
+    // A spoon of flour in an almond filling: 7.67 g of 190 g. 7.7 g moves it by 0.02 points, which is within the bound.
+    const lines = [
+      { grams: exact('7.67'), flour: true },
+      { grams: exact('100'), flour: false },
+    ];
+    const texts = showFormula(lines, KITCHEN_SCALE, { flourBesides: exact('182.33') }).map(({ text }) => text);
+    expect(texts).toEqual(['7.7 g', '100 g']);
+  });
+
   test('a formula without flour is rounded line by line', () => {
     const lines = [
       { grams: exact('1234'), flour: false },

@@ -1,6 +1,7 @@
 import { PLAIN, printDecimal, printFixed, withUnit, type NumberStyle } from './print.js';
 import {
   absolute,
+  add,
   compare,
   divide,
   exact,
@@ -11,6 +12,7 @@ import {
   roundTo,
   subtract,
   sum,
+  ZERO,
   type Rational,
 } from './rational.js';
 
@@ -194,19 +196,21 @@ export interface FormulaLine {
 /**
  * All weights of a formula together, so that the percentages a reader works out from the figures shown (flour shown
  * rounded too) differ from the exact ones by no more than the policy's bound. Where they would, the figure that does
- * most of it gets one more digit, until they do not.
+ * most of it gets one more digit, until they do not. `flourBesides` is flour that none of the lines weighs out (it comes
+ * in a product of another recipe), in g.
  * @returns one shown weight for each line, in order.
  */
 export function showFormula(
   lines: readonly FormulaLine[],
   rounding: Rounding,
-  options: Pick<ShowOptions, 'style'> & { readonly bound?: Rational } = {},
+  options: Pick<ShowOptions, 'style'> & { readonly bound?: Rational; readonly flourBesides?: Rational } = {},
 ): readonly Shown[] {
   const bound = positive(options.bound ?? rounding.percentBound);
   const steps = lines.map(({ grams, dose }) => firstStep(grams, rounding, dose ?? 'ordinary'));
-  const exactFlour = sum(lines.filter(({ flour }) => flour).map(({ grams }) => grams));
+  const besides = options.flourBesides ?? ZERO;
+  const exactFlour = add(besides, sum(lines.filter(({ flour }) => flour).map(({ grams }) => grams)));
   const nextToRefine = (): number | undefined =>
-    exactFlour.n > 0n ? worstLine(lines, steps, exactFlour, bound) : undefined;
+    exactFlour.n > 0n ? worstLine(lines, steps, { exactFlour, besides }, bound) : undefined;
   for (let worst = nextToRefine(); worst !== undefined; worst = nextToRefine()) {
     steps[worst] = finer(steps[worst] ?? UNIT);
   }
@@ -220,12 +224,12 @@ export function showFormula(
 function worstLine(
   lines: readonly FormulaLine[],
   steps: readonly Rational[],
-  exactFlour: Rational,
+  { exactFlour, besides }: { readonly exactFlour: Rational; readonly besides: Rational },
   bound: Rational,
 ): number | undefined {
   const shown = lines.map(({ grams }, index) => roundTo(grams, steps[index] ?? UNIT));
   const moved = lines.map(({ grams }, index) => absolute(subtract(shown[index] ?? grams, grams)));
-  const shownFlour = sum(shown.filter((_, index) => lines[index]?.flour));
+  const shownFlour = add(besides, sum(shown.filter((_, index) => lines[index]?.flour)));
   for (const [index, { grams }] of lines.entries()) {
     if (shownFlour.n > 0n) {
       const before = divide(grams, exactFlour);

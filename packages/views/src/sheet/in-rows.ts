@@ -84,7 +84,12 @@ function saidAmount(item: InItem, amount: ScalableAmount | undefined, setting: S
 
 function shareText(item: InItem): string {
   const { amount, on } = item.content;
-  const written = item.ref.line.text.slice(amount.span.start, amount.span.end).trim().replace(/\s+/g, ' ');
+  // A phone writes a capital at the start of a line: "All leaven".
+  const written = item.ref.line.text
+    .slice(amount.span.start, amount.span.end)
+    .trim()
+    .replace(/\s+/g, ' ')
+    .replace(/^[AHR](?=(?:ll|alf|est)\b)/, (letter) => letter.toLowerCase());
   if (amount.kind === 'percent') {
     const target = on?.text ?? item.on?.name;
     return target ? `${written} on ${target}` : written;

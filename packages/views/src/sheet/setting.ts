@@ -1,6 +1,7 @@
 import {
   divide,
   equal,
+  greatest,
   HUNDRED,
   KITCHEN_SCALE,
   isSingle,
@@ -11,7 +12,10 @@ import {
   printRange,
   showFormula,
   showGrams,
+  subtract,
+  sum,
   withUnit,
+  ZERO,
   type CupSystem,
   type Dose,
   type Interval,
@@ -126,15 +130,14 @@ function roundTogether(
     const food = foodOf(item);
     return grams && food ? [{ item, grams, food }] : [];
   });
-  const shown = showFormula(
-    weighed.map(({ grams, food }) => ({
-      grams: multiply(grams, factor),
-      dose: doseOf(isDose(food)),
-      flour: formula.isFlour(food),
-    })),
-    rounding,
-    { style },
-  );
+  const formulaLines = weighed.map(({ grams, food }) => ({
+    grams: multiply(grams, factor),
+    dose: doseOf(isDose(food)),
+    flour: formula.isFlour(food),
+  }));
+  const here = sum(formulaLines.filter(({ flour }) => flour).map(({ grams }) => grams));
+  const besides = subtract(multiply(formula.flour?.grams ?? ZERO, factor), here);
+  const shown = showFormula(formulaLines, rounding, { style, flourBesides: greatest(besides, ZERO) });
   return new Map(
     weighed.flatMap(({ item }, index) => (shown[index] ? [[keyOf(item.ref), shown[index]] as const] : [])),
   );
