@@ -147,7 +147,7 @@ class CardMaker {
     }
     // `hProperties` are the attributes that remark-rehype gives the element of this node.
     const data = node.data ?? {};
-    const properties = 'hProperties' in data ? data.hProperties : {};
+    const properties = 'hProperties' in data ? (data.hProperties as object | undefined) : {};
     node.data = { ...data, hProperties: { ...properties, dataQuern: String(this.cards.length) } } as NonNullable<
       typeof node.data
     >;
