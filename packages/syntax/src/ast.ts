@@ -168,7 +168,7 @@ export interface UsingClause {
   readonly things: readonly Thing[];
 }
 
-/** `4 rings`, `1 oven of 2 shelves`, `churn`; count is 1 when not written. */
+/** `4 rings`, `1 oven of 2 shelves at 50-250 C`, `churn`; count is 1 when not written. */
 export interface Thing {
   readonly span: Span;
   readonly count: Numeral;
@@ -179,6 +179,8 @@ export interface Thing {
   /** There when no number was written. */
   readonly bare?: true;
   readonly shelves?: Numeral;
+  /** How cool and how hot an oven of a kitchen can be set; only after `has`. */
+  readonly heat?: Temperature;
 }
 
 export type Clause = AtClause | UntilClause | UsingClause;

@@ -127,6 +127,9 @@ describe('what comes out, what is done, what holds', () => {
     ],
     ['awake 7:00 – 23:00', 'awake 07:00-23:00 | L04'],
     ['Warning: hot sugar burns', 'warning hot sugar burns'],
+    ['has 1 oven of 2 shelves at 50-250 C, 4 rings', 'has 1 oven of 2 shelves at 50-250 C, 4 rings'],
+    ['has 1 deck at 475F', 'has 1 deck at 475 F'],
+    ['oven 20 min using 1 shelf at 190 C: Bake.', 'oven 20 min using 1 shelf at 190 C: Bake.'],
     ['stand 2 h', 'stand 2 h'],
     ['stretch 20%', 'stretch 20 %'],
   ])('%s', (text, expected) => {

@@ -71,9 +71,11 @@ export abstract class BodyParser extends TimeParser {
     });
   });
 
-  readonly thing = this.RULE('thing', (): Thing => {
+  /** With `heated` an oven may say how hot it goes; after `using` a temperature is a clause of its own. */
+  readonly thing = this.RULE('thing', (heated = false): Thing => {
     let count: Figure | undefined;
     let shelves: Figure | undefined;
+    let heat: Temperature | undefined;
     this.OPTION(() => {
       count = this.SUBRULE(this.number);
     });
@@ -84,9 +86,17 @@ export abstract class BodyParser extends TimeParser {
       shelves = this.SUBRULE2(this.number);
       last = this.CONSUME(t.Word);
     });
+    this.OPTION3({
+      GATE: () => heated,
+      DEF: () => {
+        this.CONSUME(t.At);
+        heat = this.SUBRULE(this.temperature);
+      },
+    });
     return this.ACTION(() => {
       const start = count?.span ?? name.span;
-      const span = cover(start, last === undefined ? name.span : this.span(last));
+      const end = heat?.span ?? (last === undefined ? name.span : this.span(last));
+      const span = cover(start, end);
       if (last !== undefined && singular(last.image.toLowerCase()) !== 'shelf')
         throw new Fault('L24', this.span(last), { found: last.image, way: 'write “of 2 shelves”' });
       const one = singular(name.text.toLowerCase());
@@ -97,16 +107,17 @@ export abstract class BodyParser extends TimeParser {
         ...(one !== name.text && { written: name.text }),
         ...(count === undefined && { bare: true as const }),
         ...(shelves && { shelves: shelves.value }),
+        ...(heat && { heat }),
       };
     });
   });
 
-  readonly things = this.RULE('things', (): readonly Thing[] => {
+  readonly things = this.RULE('things', (heated = false): readonly Thing[] => {
     const things: Thing[] = [];
     this.AT_LEAST_ONE_SEP({
       SEP: t.Comma,
       DEF: () => {
-        things.push(this.SUBRULE(this.thing));
+        things.push(this.SUBRULE(this.thing, { ARGS: [heated] }));
       },
     });
     return things;

@@ -409,7 +409,7 @@ export class LineParser extends BodyParser {
 
   readonly hasFact = this.RULE('hasFact', (): Bare<HasFact> => {
     this.CONSUME(t.Opening);
-    const things = this.SUBRULE(this.things);
+    const things = this.SUBRULE(this.things, { ARGS: [true] });
     return this.ACTION(() => ({ kind: 'has', things }));
   });
 

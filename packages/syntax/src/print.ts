@@ -246,10 +246,10 @@ export function printClock({ minutes }: ClockTime): string {
   return `${two((minutes - (minutes % 60)) / 60)}:${two(minutes % 60)}`;
 }
 
-function printThing({ count, bare, name, written, shelves }: Thing): string {
+function printThing({ count, bare, name, written, shelves, heat }: Thing): string {
   const number = bare ? undefined : printNumeral(count);
   const of = shelves && `of ${printNumeral(shelves)} ${compare(shelves, ONE) > 0 ? 'shelves' : 'shelf'}`;
-  return spaced(number, written ?? name, of);
+  return spaced(number, written ?? name, of, heat && `at ${printTemperature(heat)}`);
 }
 
 function printClause(clause: Clause): string {
