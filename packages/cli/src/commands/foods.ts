@@ -61,7 +61,7 @@ export const foods = defineCommand({
 });
 
 /** Exact numbers as text, as in every JSON of Quern. */
-function foodJson(described: FoodDescription): string {
+export function foodJson(described: FoodDescription): string {
   const plain = JSON.parse(
     JSON.stringify(described, (_, value: unknown) => (isRational(value) ? toExactText(value) : value)),
   ) as object;

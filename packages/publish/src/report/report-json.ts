@@ -1,7 +1,7 @@
 import { jsonText } from '../json/pretty.js';
 import { tally, type Found, type Tally } from './found.js';
 
-/** What `quern check --format json` gives; `docs/json/check.md` describes it. */
+/** What `quern check --format json` gives; `docs/json/check.schema.json` describes it. */
 export interface CheckReport {
   readonly format: 'quern-check';
   readonly version: 1;

@@ -2,7 +2,7 @@ import type { CupSystem } from '@quern/quantity';
 import type { ExactRange, ExactText } from '../common/scalable-amount.js';
 
 /*
- * The shopping list as plain data. It is JSON as it stands; `docs/json/basket.md` describes it. Exact numbers are texts
+ * The shopping list as plain data. It is JSON as it stands; `docs/json/basket.schema.json` describes it. Exact numbers are texts
  * that `parseRational` reads; what is not known is null, never zero.
  */
 

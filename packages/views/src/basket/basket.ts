@@ -7,8 +7,6 @@ import {
   printCount,
   printInterval,
   printRange,
-  showGrams,
-  TOTALS,
   compare,
   ONE,
   withUnit,
@@ -22,6 +20,7 @@ import { normaliseName, type Formula, type LedgerFood } from '@quern/compiler';
 import { exactRange, exactText } from '../common/exact-range.js';
 import { amountOf, countedOf, foodOf, isDose } from '../common/item-amount.js';
 import type { ExactRange, ScalableAmount } from '../common/scalable-amount.js';
+import { shortWeight } from '../common/short-weight.js';
 import { ouncesRange, scoopedRange } from '../common/us-measure.js';
 import type {
   BasketAmount,
@@ -265,13 +264,9 @@ function usText({ millilitres, grams }: Sum, { cups, style }: Setting): string |
   return grams && ouncesRange(grams, style)?.text;
 }
 
-// `2.400 kg` of cabbage is not weighed to the gram.
-const ENDLESS_ZEROS = /(?:[.,]0+|(?<=[.,]\d*[1-9])0+)(?=\D*$)/;
-
 function weightOf(grams: Interval | undefined, { style }: Setting, dose = false): BasketWeight | null {
   if (!grams) return null;
-  const show = (value: Rational): string =>
-    showGrams(value, TOTALS, { dose: dose ? 'small' : 'ordinary', style }).text.replace(ENDLESS_ZEROS, '');
+  const show = (value: Rational): string => shortWeight(value, { style, dose: dose ? 'small' : 'ordinary' });
   const text = isSingle(grams) ? show(grams.low) : printRange(show(grams.low), show(grams.high), style);
   return { grams: exactRange(grams), text };
 }
@@ -288,11 +283,11 @@ function packagesOf(entry: Entry, setting: Setting): BasketPackages | undefined 
   }
   if (!needed) return undefined;
   const { count, left } = packagesFor(needed, size);
-  const shown = showGrams(left, TOTALS, { measure: size.unit === 'g' ? 'mass' : 'volume', style: setting.style });
+  const text = shortWeight(left, { measure: size.unit === 'g' ? 'mass' : 'volume', style: setting.style });
   return {
     count: exactText(count),
     text: `${printCount(count, setting.style)} ${compare(count, ONE) === 0 ? 'package' : 'packages'} of ${size.text}`,
-    left: { amount: exactText(left), text: shown.text.replace(ENDLESS_ZEROS, '') },
+    left: { amount: exactText(left), text },
   };
 }
 

@@ -9,14 +9,13 @@ import {
   printCount,
   printDecimal,
   printExact,
-  showGrams,
   sign,
-  TOTALS,
   type Rational,
 } from '@quern/quantity';
 import { normaliseName, pickOf, singular, weigh, type Formula, type InItem, type LedgerFood } from '@quern/compiler';
 import type { InLine, VesselFact } from '@quern/syntax';
 import { countedOf, foodOf } from '../common/item-amount.js';
+import { shortWeight } from '../common/short-weight.js';
 import { answer, refuse, type Answer } from '../common/answer.js';
 import type { ScaleRequest } from './scale-request.js';
 import { depthRatio, tinOf, tinText, type Tin } from './vessel.js';
@@ -105,7 +104,10 @@ function byWeight(grams: Rational, formula: Formula): Answer<Scale> {
       'check the file to see which line has no weight, or scale by a number',
     );
   }
-  return answer({ factor: divide(grams, whole), words: `${showGrams(grams, TOTALS).text} in all, as it is served` });
+  return answer({
+    factor: divide(grams, whole),
+    words: `${shortWeight(grams, { style: PLAIN })} in all, as it is served`,
+  });
 }
 
 function byTin(fact: VesselFact, formula: Formula): Answer<Scale> {

@@ -3,7 +3,7 @@ import type { ExactRange, ExactText } from '../common/scalable-amount.js';
 
 /*
  * The weighing sheet as plain data, at the size asked for: everything a page or a print needs, and nothing that it would
- * have to compute. It is JSON as it stands; `docs/json/sheet.md` describes it. Exact numbers are texts ('3/4', '12.5')
+ * have to compute. It is JSON as it stands; `docs/json/sheet.schema.json` describes it. Exact numbers are texts ('3/4', '12.5')
  * that `parseRational` reads; figures meant for the eye are texts as they are printed. A weight that is not known is
  * null, never zero.
  */

@@ -14,14 +14,13 @@ import {
   printDecimal,
   printPercent,
   rational,
-  showGrams,
-  TOTALS,
   type Rational,
 } from '@quern/quantity';
 import type { InItem, Make, OutItem, StepItem } from '@quern/compiler';
 import type { Amount, VesselFact } from '@quern/syntax';
 import { bothNumbers } from '../common/plural.js';
 import { proseRuns } from '../common/prose-runs.js';
+import { shortWeight } from '../common/short-weight.js';
 import { factorOfCount, type Setting } from './setting.js';
 import type { SheetWarning } from './sheet-data.js';
 import { tinOf, tinText } from './vessel.js';
@@ -220,15 +219,18 @@ function vessels(setting: Setting): SheetWarning[] {
   const fewer = rational(count.n / count.d);
   const choices = [fewer, add(fewer, ONE)]
     .filter(({ n }) => n > 0n)
-    .map((whole) => fillText(fact.content, whole, divide(count, whole)));
+    .map((whole) => fillText(fact.content, whole, divide(count, whole), bakes(setting)));
   const text = `Written for ${tinText(fact.content, fact.content.count)}; at this size it takes ${printCount(count, PLAIN)} of them${room}. ${choices.join(' ')}`;
   return [{ code: fewer.n > 0n ? 'vessel-full' : 'vessel-count', text, lines: [lineOf(fact)] }];
 }
 
+const bakes = (setting: Setting): boolean => itemsOf(setting, 'step').some(({ item }) => item.content.lane === 'oven');
+
 /** How full so many of them would be against what is written. */
-function fillText(fact: VesselFact, count: Rational, full: Rational): string {
-  const advice = compare(full, ONE) > 0 ? 'more than there may be room for' : 'and done sooner';
-  return `In ${tinText(fact, count)} it stands ${percentText(full)} as full as written, ${advice}.`;
+function fillText(fact: VesselFact, count: Rational, full: Rational, isBaked: boolean): string {
+  const tooFull = compare(full, ONE) > 0;
+  const advice = tooFull ? ', more than there may be room for' : isBaked ? ', and is done sooner' : '';
+  return `In ${tinText(fact, count)} it stands ${percentText(full)} as full as written${advice}.`;
 }
 
 /** Makes that are mixed in one go and are more than the mixer holds. */
@@ -242,7 +244,7 @@ function mixer(setting: Setting): SheetWarning[] {
     const scaled = grams && multiply(grams, factor);
     if (!scaled || compare(scaled, most) <= 0) return [];
     const batches = -floor(negate(divide(scaled, most)));
-    const text = `${make.name} comes to ${showGrams(scaled, TOTALS).text}, more than the mixer holds (${showGrams(most, TOTALS).text}): mix it in ${batches} batches of ${showGrams(divide(scaled, rational(batches)), TOTALS).text}.`;
+    const text = `${make.name} comes to ${shortWeight(scaled, { style: PLAIN })}, more than the mixer holds (${shortWeight(most, { style: PLAIN })}): mix it in ${batches} batches of ${shortWeight(divide(scaled, rational(batches)), { style: PLAIN })}.`;
     return [{ code: 'mixer-full' as const, text, lines: [lineOf(make)] }];
   });
 }
