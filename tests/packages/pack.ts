@@ -1,10 +1,11 @@
 /** Builds and packs the packages as they would be published, and puts them where a project of a user would have them. */
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { createPackageFromTarballData, type Package } from '@arethetypeswrong/core';
+import { bundle } from '../../scripts/bundle.mjs';
 
-const root = join(import.meta.dirname, '..', '..');
+export const root = join(import.meta.dirname, '..', '..');
 
 export interface Packed {
   readonly name: string;
@@ -19,21 +20,24 @@ interface Manifest {
   readonly private?: boolean;
 }
 
-/** The packages that are published: all that are not private. */
-export function publishedNames(): string[] {
-  return readdirSync(join(root, 'packages'))
-    .map((folder) => JSON.parse(readFileSync(join(root, 'packages', folder, 'package.json'), 'utf8')) as Manifest)
-    .filter((manifest) => manifest.private !== true)
-    .map((manifest) => manifest.name)
-    .sort();
+/** The packages that are published, with their folders: all that are not private. */
+function published(): ReadonlyMap<string, string> {
+  const folders = readdirSync(join(root, 'packages')).map((name) => join(root, 'packages', name));
+  const manifests = folders.map((folder) => JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as Manifest);
+  return new Map(
+    manifests.flatMap(({ name, private: kept }, index) => (kept ? [] : [[name, folders[index] ?? ''] as const])),
+  );
 }
+
+export const publishedNames = (): string[] => [...published().keys()].sort();
 
 /**
  * Builds, packs and unpacks every published package into the `node_modules` of a folder of its own, inside this project so
  * that their own dependencies are found in the folder above.
  */
-export function packAll(): { readonly consumer: string; readonly packed: readonly Packed[] } {
+export async function packAll(): Promise<{ readonly consumer: string; readonly packed: readonly Packed[] }> {
   run(process.execPath, [join(root, 'node_modules', 'typescript', 'bin', 'tsc'), '-b']);
+  await bundle(['cli']);
   const consumer = join(root, '.cache', 'consumer');
   rmSync(consumer, { recursive: true, force: true });
   mkdirSync(consumer, { recursive: true });
@@ -63,7 +67,11 @@ function unpack(tarball: string, modules: string): Packed {
     mkdirSync(dirname(target), { recursive: true });
     writeFileSync(target, files.readFile(path));
   }
-  return { name, files, folder: join(modules, name) };
+  const folder = join(modules, name);
+  // What npm has put beside the sources of this package alone belongs beside the unpacked one, too.
+  const own = join(published().get(name) ?? '', 'node_modules');
+  if (existsSync(own)) symlinkSync(own, join(folder, 'node_modules'), 'junction');
+  return { name, files, folder };
 }
 
 export function run(command: string, arguments_: readonly string[], cwd = root): string {
