@@ -38,7 +38,10 @@ export function commandHelp(name: string, summary: string, command: Command): st
       ? [
           '',
           'examples:',
-          ...command.examples.flatMap(({ line, says }) => [`  quern ${name} ${line}`, ...wrap(says, '      ')]),
+          ...command.examples.flatMap(({ line, says }) => [
+            `  quern ${name} ${line}`.trimEnd(),
+            ...wrap(says, '      '),
+          ]),
         ]
       : []),
     '',
