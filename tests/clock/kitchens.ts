@@ -47,6 +47,7 @@ export function activity(id: string, parts: Partial<Activity> & Pick<Activity, '
     tools: [],
     oven: undefined,
     watch: lane === 'wait' ? 'none' : lane === 'oven' ? 'ends' : 'whole',
+    warmth: undefined,
     coversSleep: false,
     care: [],
     byCalendar: false,

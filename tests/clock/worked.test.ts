@@ -280,6 +280,37 @@ describe('worked by hand', () => {
     ]);
   });
 
+  test('a kitchen sets how long things stand and stretch, and how hot its oven goes', () => {
+    // The soup waits 8 h from 22:30, or a tenth more: until 07:18. Nobody is up before 07:30, so only a kitchen that lets
+    // a figure stretch by an eighth, to 9 h, has a plan for 07:40: from 22:30 to 07:30. (In the usual one the dish could
+    // also be done the evening before; here it may not stand so long.)
+    const text = (kitchen: string): string =>
+      [
+        'recipe Broth',
+        '',
+        'make broth',
+        '  1 kg leeks',
+        '  hands 5 min: Cover.',
+        '  wait 8 h at 4 C: Leave.',
+        '  hands 10 min: Strain.',
+        '',
+        'kitchen Quay',
+        '  has 1 oven of 2 shelves at 60-230 C, 1 cook',
+        '  awake 07:30-22:30',
+        kitchen,
+      ].join('\n');
+    expect(planAt(text('  hold 30 min'), at(7, 40)).plan).toBeUndefined();
+    expect(rows(planAt(text('  hold 30 min\n  stretch 12.5 %'), at(7, 40)).plan)).toEqual([
+      'hands -1 22:25 to -1 22:30: Cover.',
+      'wait -1 22:30 to 0 07:30: Leave.',
+      'hands 0 07:30 to 0 07:40: Strain.',
+    ]);
+    const baked = text('').replace('  hands 10 min: Strain.', '  oven 10 min at 240 C: Brown.');
+    expect(planAt(baked, at(18)).diagnostics.map(({ code, args }) => [code, args['range']])).toEqual([
+      ['T13', '60 to 230 C'],
+    ]);
+  });
+
   test('a saved thing is ready where it is saved, not when its make is done', () => {
     // The syrup is saved after the first step; the glaze of it takes 5 min and is wanted when the cake is brushed at
     // 15:55. The cake's own wait of 60 min does not hold the glaze up.

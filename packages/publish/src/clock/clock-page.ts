@@ -86,9 +86,7 @@ function entryItem(entry: TimetableEntry, options: ClockPageOptions, several: bo
   const clock = `${String(Math.floor(entry.clock / 60)).padStart(2, '0')}:${String(entry.clock % 60).padStart(2, '0')}`;
   const whose = several && entry.make !== '' && entry.dish !== entry.make ? [entry.dish, entry.make] : [entry.make];
   const until = entry.kind === 'wait' && entry.until - entry.at >= 60 ? `until ${options.moments.at(entry.until)}` : '';
-  const note = [...whose, entry.lasts, entry.kind === 'oven' ? (entry.heat ?? '') : '', until]
-    .filter((text) => text !== '')
-    .join(', ');
+  const note = [...whose, entry.lasts, entry.heat ?? '', until].filter((text) => text !== '').join(', ');
   const reasons =
     options.why && entry.reasons
       ? [

@@ -63,9 +63,7 @@ function dayLines(day: TimetableDay, options: ClockTextOptions, several: boolean
 function entryLines(entry: TimetableEntry, options: ClockTextOptions, several: boolean): string[] {
   const clock = `${String(Math.floor(entry.clock / 60)).padStart(2, '0')}:${String(entry.clock % 60).padStart(2, '0')}`;
   const whose = several && entry.make !== '' && entry.make !== entry.dish ? `${entry.dish}, ${entry.make}` : entry.make;
-  const note = [whose, entry.lasts, entry.kind === 'oven' ? entry.heat : undefined, waitUntil(entry, options)]
-    .filter(Boolean)
-    .join(', ');
+  const note = [whose, entry.lasts, entry.heat, waitUntil(entry, options)].filter(Boolean).join(', ');
   const reasons =
     options.why && entry.reasons
       ? [

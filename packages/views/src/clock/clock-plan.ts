@@ -35,6 +35,8 @@ export interface PlannedActivity {
   readonly rings: number;
   /** Oven, and its heat as set, for an oven step. */
   readonly oven: { readonly name: string; readonly heat: string | undefined } | undefined;
+  /** How warm it is around a thing that is left: '4 C', '19-21 C, the room'. */
+  readonly warmth: string | undefined;
   readonly reasons: Reasons;
   readonly place: Place | undefined;
 }

@@ -1,15 +1,5 @@
 import { diagnose, type Diagnostic, type MessageArguments, type MessageCode, type Place } from '@quern/text';
-import {
-  compare,
-  degrees,
-  floor,
-  multiply,
-  ONE,
-  rational,
-  temperaturePoint,
-  toApproximateNumber,
-  type Rational,
-} from '@quern/quantity';
+import { compare, floor, multiply, ONE, rational, toApproximateNumber, type Rational } from '@quern/quantity';
 import {
   linePlace,
   normaliseName,
@@ -19,8 +9,9 @@ import {
   type Product,
   type StepItem,
 } from '@quern/compiler';
-import type { AtClause, Temperature, Thing } from '@quern/syntax';
-import { thingName } from './clock-kitchen.js';
+import { printTemperature, type AtClause, type Thing } from '@quern/syntax';
+import { thingName, type ClockKitchen } from './clock-kitchen.js';
+import { heatOf } from './heat.js';
 import { heatingTime, ovenFits } from './jobs.js';
 import { quotientUp } from './prices.js';
 import {
@@ -29,12 +20,10 @@ import {
   type Allowance,
   type Care,
   type Dish,
-  type Heat,
   type Link,
   type LinkReason,
   type Minute,
   type OvenNeed,
-  type PlanKitchen,
 } from './problem.js';
 import { isCalendarUnit, plainMinutes, stepTime, tenth, wholeMinutes } from './step-times.js';
 
@@ -58,12 +47,8 @@ export interface PlannedParts {
 export const MOST_VISITS = 400;
 export const MOST_ACTIVITIES = 400;
 
-/** Standing idle where nothing is written (NOTATION 4.8). */
-const BETWEEN_STEPS: Minute = 60;
-const FINISHED: Minute = 120;
-
 /** The activities, links and dishes of some recipes in a kitchen. With an error among the messages nothing may be planned. */
-export function partsOf(requests: readonly DishRequest[], kitchen: PlanKitchen): PlannedParts {
+export function partsOf(requests: readonly DishRequest[], kitchen: ClockKitchen): PlannedParts {
   const keys = new Set<string>();
   const results = requests.map((request) => {
     const title =
@@ -101,7 +86,7 @@ class DishParts {
   constructor(
     readonly request: DishRequest,
     readonly key: string,
-    readonly kitchen: PlanKitchen,
+    readonly kitchen: ClockKitchen,
   ) {
     this.#factor = request.factor ?? ONE;
   }
@@ -120,7 +105,7 @@ class DishParts {
       this.#say('T18', linePlace(formula.ref), { title: formula.title });
       return this.#result([]);
     }
-    const stand = standing(dish, last.lane === 'wait', FINISHED);
+    const stand = standing(dish, last.lane === 'wait', this.kitchen.hold);
     return this.#result([
       {
         id: this.key,
@@ -190,7 +175,7 @@ class DishParts {
     const { content, ref } = item;
     const lane = content.lane;
     const place = linePlace(ref);
-    const time = stepTime(lane, content.time);
+    const time = stepTime(lane, content.time, this.kitchen.stretch);
     const things = content.clauses.flatMap((clause) => (clause.kind === 'using' ? clause.things : []));
     const oven = lane === 'oven' ? this.#oven(item, things, batches, place) : undefined;
     const activity: Activity = {
@@ -205,6 +190,7 @@ class DishParts {
       tools: things.map((thing) => thing.name).filter((name) => !OWN_WORDS.has(name)),
       oven,
       watch: lane === 'wait' ? 'none' : lane === 'oven' || time.coversSleep ? 'ends' : 'whole',
+      warmth: lane === 'wait' ? this.#warmth(item) : undefined,
       care: this.#care(item, time.time, id),
       place,
     };
@@ -212,6 +198,13 @@ class DishParts {
     this.#lanes.set(activity.id, lane);
     if (this.#activities.length === MOST_ACTIVITIES + 1) this.#say('T15', place, { most: String(MOST_ACTIVITIES) });
     return activity;
+  }
+
+  /** How warm it is around a thing that is left: as written, else the kitchen's room. */
+  #warmth({ content }: StepItem): string | undefined {
+    const at = content.clauses.find((clause): clause is AtClause => clause.kind === 'at');
+    const room = this.kitchen.room && `${printTemperature(this.kitchen.room)}, the room`;
+    return at ? printTemperature(at.temperature) : room;
   }
 
   /** Care that is due too often to be a plan is an error; care that is never due is the compiler's T05. */
@@ -307,7 +300,7 @@ class DishParts {
       steps.forEach((item, at) => {
         const made = this.#step(make, item, `${this.key}/${key}/${batches.from + at + 1}`, batches, batch);
         if (at > 0) this.#follow(before, made, item);
-        else this.#link(before.id, made.id, ownLimit({ ...AT_ONCE, most: BETWEEN_STEPS }, 'batch'), item);
+        else this.#link(before.id, made.id, ownLimit({ ...AT_ONCE, most: this.kitchen.stand }, 'batch'), item);
         before = { id: made.id, lane: made.lane };
       });
       if (this.#activities.length > MOST_ACTIVITIES) break;
@@ -324,7 +317,7 @@ class DishParts {
       at(AT_ONCE, 'in-the-oven');
     } else if (before.lane === 'wait') at(AT_ONCE, 'after-wait');
     else if (next.lane === 'wait') at(AT_ONCE, 'left-alone');
-    else at({ least: 0, preferred: 0, most: BETWEEN_STEPS }, 'next-step');
+    else at({ least: 0, preferred: 0, most: this.kitchen.stand }, 'next-step');
   }
 
   #replace(id: string, activity: Activity): void {
@@ -348,7 +341,7 @@ class DishParts {
       product.draws.map((draw) => this.#waiting(formula.makes[draw.makeIndex] ?? make, scope, draw.itemIndex)),
     );
     for (const source of this.#ends(origin.formula, origin.make, origin.scope, until)) {
-      const stand = standing(origin.make, source.lane === 'wait' && drawnAt.size < 2, FINISHED);
+      const stand = standing(origin.make, source.lane === 'wait' && drawnAt.size < 2, this.kitchen.hold);
       this.#link(source.id, waiting, stand, item, product.name);
     }
   }
@@ -408,12 +401,6 @@ function shelvesWritten(step: StepItem): number {
 function wholeOf(value: Rational): number {
   const down = floor(value);
   return toApproximateNumber(rational(compare(rational(down), value) < 0 ? down + 1n : down));
-}
-
-function heatOf(written: Temperature): Heat {
-  const celsius = (value: Rational): number =>
-    toApproximateNumber(rational(floor(degrees(temperaturePoint(value, written.scale), 'C'))));
-  return { low: celsius(written.low), high: celsius(written.high) };
 }
 
 /** A limit that nobody wrote. */

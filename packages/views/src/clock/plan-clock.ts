@@ -343,6 +343,7 @@ function assemble(request: ClockRequest, options: ClockOptions, awake: AwakeHour
       hands: activity.cooks > 0,
       rings: activity.rings,
       oven: oven && { name: oven.name, heat: activity.oven && ovenHeat(activity) },
+      warmth: activity.warmth,
       reasons: reasons[index] ?? { mayMove: [], mayNot: [] },
       place: activity.place,
     };

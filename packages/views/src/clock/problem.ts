@@ -78,6 +78,8 @@ export interface Activity {
   readonly tools: readonly string[];
   readonly oven: OvenNeed | undefined;
   readonly watch: Watch;
+  /** How warm it is around a wait, in words; nothing depends on it. */
+  readonly warmth: string | undefined;
   /** `overnight`: it must hold one whole stretch of sleep. */
   readonly coversSleep: boolean;
   readonly care: readonly Care[];

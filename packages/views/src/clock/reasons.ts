@@ -56,7 +56,9 @@ function timeReason(activity: Activity, lasts: Minute, mayMove: string[], mayNot
       off === 0 ? `its ${middle}` : `${lasting(off < 0 ? -off : off)} ${off < 0 ? 'under' : 'over'} its ${middle}`;
     mayMove.push(`may last ${allowed(time)}: the range of a wait is freedom; lasts ${lasting(lasts)}, ${where}`);
   } else if (time.most > time.least)
-    mayMove.push(`may last up to a tenth longer than the ${lasting(time.preferred)} written; lasts ${lasting(lasts)}`);
+    mayMove.push(
+      `may be drawn out from ${lasting(time.preferred)} to ${lasting(time.most)}, as a single figure may; lasts ${lasting(lasts)}`,
+    );
   else if (lasts > 0) mayNot.push(`lasts ${lasting(lasts)}, as written`);
 }
 

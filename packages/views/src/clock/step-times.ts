@@ -1,4 +1,4 @@
-import { add, compare, floor, rational, toApproximateNumber, type Rational } from '@quern/quantity';
+import { add, compare, floor, multiply, rational, toApproximateNumber, type Rational } from '@quern/quantity';
 import type { ActivityLane, Allowance, Minute } from './problem.js';
 import type { Time, TimeUnit } from '@quern/syntax';
 
@@ -18,7 +18,8 @@ export interface StepTime {
 const NIGHT: Allowance = { least: 480, preferred: 720, most: 960 };
 const exactly = (minutes: Minute): Allowance => ({ least: minutes, preferred: minutes, most: minutes });
 
-export function stepTime(lane: ActivityLane, time: Time | undefined): StepTime {
+/** `stretch` is how far a wait of a single figure may be drawn out: 1/10 for a tenth. */
+export function stepTime(lane: ActivityLane, time: Time | undefined, stretch: Rational): StepTime {
   const plain = { soonest: 1, coversSleep: false, byCalendar: false };
   if (!time) return { ...plain, time: lane === 'wait' ? exactly(0) : exactly(1), nature: 'figure' };
   const low = wholeMinutes(time.low.minutes);
@@ -33,18 +34,25 @@ export function stepTime(lane: ActivityLane, time: Time | undefined): StepTime {
     const nature = time.kind === 'fixed' ? 'figure' : 'doubt';
     return { time: exactly(Math.max(1, high)), nature, soonest: Math.max(1, low), coversSleep: false, byCalendar };
   }
-  return { time: waitAllowance(time, low, high), nature: natureOf(time), soonest: low, coversSleep: false, byCalendar };
+  return {
+    time: waitAllowance(time, low, high, stretch),
+    nature: natureOf(time),
+    soonest: low,
+    coversSleep: false,
+    byCalendar,
+  };
 }
 
 function natureOf(time: Time): 'freedom' | 'figure' {
   return time.kind === 'fixed' ? 'figure' : 'freedom';
 }
 
-function waitAllowance(time: Time, low: Minute, high: Minute): Allowance {
+function waitAllowance(time: Time, low: Minute, high: Minute, stretch: Rational): Allowance {
   if (time.kind === 'at-least') return { least: low, preferred: low, most: Infinity };
   if (time.kind === 'range') return { least: low, preferred: half(low + high), most: high };
-  // 'About' gives a tenth either way; a bare figure is never cut short.
-  return { least: time.about ? low - tenth(low) : low, preferred: low, most: low + tenth(low) };
+  const give = toApproximateNumber(rational(floor(multiply(rational(low), stretch))));
+  // 'About' gives as much either way; a bare figure is never cut short.
+  return { least: time.about ? Math.max(0, low - give) : low, preferred: low, most: low + give };
 }
 
 /** Whole minutes, a part of one counted as one. */

@@ -26,7 +26,7 @@ export interface TimetableEntry {
   readonly dish: string;
   /** '3 min', '12 h, may last 10-14 h'; empty for a moment. */
   readonly lasts: string;
-  /** '250 C falling to 200 C'. */
+  /** '250 C falling to 200 C' of an oven, 'at 4 C' around a wait. */
   readonly heat: string | undefined;
   /** Somebody has to be there. */
   readonly attended: boolean;
@@ -120,7 +120,7 @@ function entriesOf(plan: ClockPlan): TimetableEntry[] {
         make: activity.make,
         dish: titleOf.get(activity.dish) ?? '',
         lasts: lastingText(activity),
-        heat: ovenSetting(activity),
+        heat: activity.warmth === undefined ? ovenSetting(activity) : `at ${activity.warmth}`,
         attended: activity.lane !== 'wait',
         number: index + 1,
         reasons: activity.reasons,
