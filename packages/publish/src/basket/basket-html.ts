@@ -54,12 +54,12 @@ function itemTree(item: BasketItem, data: BasketData): ElementNode {
     'tr',
     {},
     element('td', { className: 'quern-weight' }, typesetFigure(line.amount)),
-    data.measures === 'both' && element('td', { className: 'quern-us' }, typesetFigure(line.us)),
     element(
       'th',
       { scope: 'row', className: 'quern-what' },
       line.name,
       line.more.length > 0 && element('span', { className: 'quern-note' }, `; ${line.more.join('; ')}`),
     ),
+    data.measures === 'both' && element('td', { className: 'quern-us' }, typesetFigure(line.us)),
   );
 }

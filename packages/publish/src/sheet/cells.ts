@@ -13,7 +13,7 @@ export interface WeighRow {
   readonly note: string;
 }
 
-export const NOT_KNOWN = 'not known';
+const NOT_KNOWN = 'not known';
 
 /** A line that puts something in, and what may stand in for it. */
 export function inCells(row: SheetIn, data: SheetData): readonly WeighRow[] {

@@ -7,10 +7,14 @@ main{max-width:54rem;margin-inline:auto;padding:clamp(1rem,4vw,2.5rem)}
 h1{font-size:1.7rem;line-height:1.2;margin:0 0 .6rem}
 h2{font-size:1.15rem;margin:1.8rem 0 .4rem}
 ul{margin:.3rem 0;padding-inline-start:1.2rem}
-table{border-collapse:collapse;width:100%;font-variant-numeric:tabular-nums}
+table{border-collapse:collapse;width:100%;table-layout:fixed;font-variant-numeric:tabular-nums}
 thead th{font-size:.78rem;font-weight:400;color:var(--quiet);border-bottom:1px solid var(--rule)}
-:is(th,td){padding:.28rem .7rem .28rem 0;text-align:start;vertical-align:baseline;overflow-wrap:anywhere}
-:is(.quern-weight,.quern-percent){text-align:end;white-space:nowrap}
+:is(th,td){padding:.28rem .7rem .28rem 0;text-align:start;vertical-align:baseline;overflow-wrap:break-word}
+:is(.quern-weight,.quern-percent){text-align:end;width:6.2rem}
+.quern-us{width:15rem}
+.quern-basket .quern-weight{width:34%}
+.quern-basket .quern-us{width:26%}
+@media (max-width:40rem){:is(th,td){padding-inline-end:.4rem}.quern-weight{width:4.6rem}.quern-percent{width:3.5rem}.quern-us{width:5.6rem}.quern-basket .quern-us{width:24%}}
 tbody .quern-weight{font-size:1.1em;font-weight:600}
 tbody th,tfoot th{font-weight:500}
 .quern-note,.quern-remark,.quern-out :is(td,th){color:var(--quiet);font-weight:400}

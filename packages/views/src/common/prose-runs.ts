@@ -137,7 +137,7 @@ const NAMED_SHARES: ReadonlyMap<string, string> = new Map([
 ]);
 
 /** 'a third of the butter', 'all the cream', 'the rest of the water', '40 % of the milk'. */
-export function shareWords(share: Share, name: string): string {
+function shareWords(share: Share, name: string): string {
   const thing = name.replace(/^the\s+/i, '');
   if (share.word === 'all') return `all the ${thing}`;
   if (share.word === 'rest') return `the rest of the ${thing}`;

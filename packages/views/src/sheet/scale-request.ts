@@ -80,7 +80,7 @@ function readWeight(words: string): Answer<ScaleRequest> {
 }
 
 /** Grams of a line whose amount is one weight. */
-export function gramsIn(line: InLine, cups: CupSystem): Rational | undefined {
+function gramsIn(line: InLine, cups: CupSystem): Rational | undefined {
   const { amount } = line;
   if (amount.kind !== 'measure' || !amount.range.single || units[amount.unit.id].dimension !== 'mass') return undefined;
   const grams = multiply(amount.range.low, sizeOf(amount.unit.id, cups));

@@ -97,6 +97,6 @@ function atText(clause: AtClause, lane: Lane, setting: Setting): string {
 }
 
 /** 'using hob', 'using 1 shelf, mixer'. */
-export function usingText(clause: UsingClause): string {
+function usingText(clause: UsingClause): string {
   return `using ${clause.things.map((thing) => thingText(thing, PLAIN)).join(', ')}`;
 }
