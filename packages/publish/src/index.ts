@@ -22,3 +22,4 @@ export { NO_PAINT, type Paint } from './terminal/paint.js';
 export * from './report/index.js';
 export * from './clock/index.js';
 export * from './compare/index.js';
+export * from './history/index.js';

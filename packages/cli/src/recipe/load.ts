@@ -31,6 +31,9 @@ export interface Loaded {
 }
 
 let book: FoodBook | undefined;
+/** The food table, made when it is first needed. */
+export const foodBook = (): FoodBook => (book ??= createFoodBook());
+
 const sessions = new Map<string, { readonly session: Session; readonly workspace: Workspace }>();
 
 /** The session of a workspace root; one for each, so that files are read once. */
@@ -38,7 +41,7 @@ export function sessionOf(root: string): { readonly session: Session; readonly w
   const known = sessions.get(root);
   if (known) return known;
   const workspace = new Workspace(root);
-  const made = { session: new Session({ read: workspace.read, foods: (book ??= createFoodBook()) }), workspace };
+  const made = { session: new Session({ read: workspace.read, foods: foodBook() }), workspace };
   sessions.set(root, made);
   return made;
 }

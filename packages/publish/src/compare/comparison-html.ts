@@ -3,21 +3,31 @@ import { htmlPage } from '../card/card-page.js';
 import { typesetFigure } from '../card/typeset.js';
 import { element, type Child, type ElementNode } from '../html/tree.js';
 import { comparisonStyle } from './comparison-style.js';
+import { namesOf } from './names.js';
 
 export interface ComparisonPageOptions {
   /** Of the names, a language tag; `en` unless given. */
   readonly language?: string;
 }
 
-/** A file's comparison as a page of its own, both sides beside each other: one file, no script, no request to anybody. */
-export function comparisonPage(report: FileReport, options: ComparisonPageOptions = {}): string {
-  const [first] = report.recipes;
+/** Comparisons as a page of their own, both sides beside each other: one file, no script, no request to anybody. */
+export function comparisonPage(reports: readonly FileReport[], options: ComparisonPageOptions = {}): string {
+  const [first] = reports.flatMap(({ recipes }) => recipes);
   return htmlPage({
     title: first ? `What changed in ${first.title}` : 'What changed',
     language: options.language ?? 'en',
     style: comparisonStyle,
     scriptHashes: [],
-    body: [element('main', {}, comparisonTree(report))],
+    body: [
+      element(
+        'main',
+        {},
+        ...reports.flatMap((report) => [
+          reports.length > 1 && element('p', { className: 'quern-file' }, namesOf(report)),
+          comparisonTree(report),
+        ]),
+      ),
+    ],
   });
 }
 

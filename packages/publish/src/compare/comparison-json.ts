@@ -4,20 +4,21 @@ import { audienceOf, summaryOf } from '@quern/views';
 /** Version of the form below; a field is never given another meaning under the same version. */
 export const COMPARISON_JSON_VERSION = 1;
 
-/** A comparison for other programs; docs/compare.md describes the form. Exact figures are texts ('12.5', '2/3'). */
-export function comparisonJson(comparison: Omit<FileComparison, 'difference'>): {
+/** Comparisons of files for other programs; docs/compare.md describes the form. Exact figures are texts ('12.5', '2/3'). */
+export function comparisonJson(files: readonly Omit<FileComparison, 'difference'>[]): {
   readonly format: string;
   readonly version: number;
 } & Record<string, unknown> {
-  const { before, after, same, recipes, others } = comparison;
   return {
     format: 'quern-comparison',
     version: COMPARISON_JSON_VERSION,
-    before,
-    after,
-    same,
-    recipes: recipes.map(recipeJson),
-    others: others.map(changeJson),
+    files: files.map(({ before, after, same, recipes, others }) => ({
+      before: before === '' ? null : before,
+      after: after === '' ? null : after,
+      same,
+      recipes: recipes.map(recipeJson),
+      others: others.map(changeJson),
+    })),
   };
 }
 

@@ -1,18 +1,25 @@
 import type { ComparisonGroup, ComparisonReport, ComparisonRow, FileReport } from '@quern/views';
 import { markdownText } from '../escape.js';
+import { namesOf } from './names.js';
 import { markdownCells, type MarkdownColumn } from '../table/markdown-table.js';
 
-/** A file's comparison as Markdown with tables, for a pull request. */
-export function comparisonMarkdown(report: FileReport): string {
-  const blocks = [
+/** Comparisons of files as Markdown with tables, for a pull request. */
+export function comparisonMarkdown(reports: readonly FileReport[]): string {
+  const blocks = reports.flatMap((report) => [
+    ...(reports.length > 1 ? [`# ${markdownText(namesOf(report))}`] : []),
+    ...fileBlocks(report),
+  ]);
+  return blocks.join('\n\n') + '\n';
+}
+
+function fileBlocks(report: FileReport): readonly string[] {
+  const unchanged = !report.same && report.unchanged.length > 0;
+  return [
     ...report.recipes.flatMap(recipeBlocks),
     ...groupBlocks(report.others, { before: 'before', after: 'after' }),
     ...(report.same ? ['Nothing has changed.'] : []),
-    ...(!report.same && report.unchanged.length > 0
-      ? [`The same as before: ${report.unchanged.map(markdownText).join(', ')}.`]
-      : []),
+    ...(unchanged ? [`The same as before: ${report.unchanged.map(markdownText).join(', ')}.`] : []),
   ];
-  return blocks.join('\n\n') + '\n';
 }
 
 function recipeBlocks(report: ComparisonReport): readonly string[] {

@@ -7,6 +7,7 @@ export const comparisonStyle = `
 @media (prefers-color-scheme:dark){:root{--ink:#e9e5da;--quiet:#b0aa9c;--rule:#3b3d3b;--paper:#181a1a;--came:#1e3324;--came-line:#8fcf9b;--went:#3d2620;--went-line:#e2a390;--alarm:#f0a48f}}
 body{margin:0;background:var(--paper);color:var(--ink);font:1rem/1.5 system-ui,-apple-system,"Segoe UI",Roboto,"Liberation Sans",sans-serif}
 main{max-width:62rem;margin-inline:auto;padding:clamp(1rem,4vw,2.5rem)}
+.quern-file{color:var(--quiet);margin:3rem 0 .4rem}.quern-file:first-child{margin-top:0}
 .quern-compare h1{font:600 1.75rem/1.2 "Iowan Old Style",Palatino,Charter,"Bitstream Charter",Georgia,serif;margin:0 0 .5rem}
 .quern-compare h2{font-size:1rem;letter-spacing:.02em;margin:2.2rem 0 .2rem;padding-bottom:.3rem;border-bottom:2px solid var(--ink)}
 .quern-compare .quern-summary{font:1.1rem/1.5 "Iowan Old Style",Palatino,Charter,"Bitstream Charter",Georgia,serif;max-width:44rem;margin:.3rem 0}

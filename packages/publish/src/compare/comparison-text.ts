@@ -1,5 +1,6 @@
 import type { ComparisonGroup, ComparisonReport, ComparisonRow, FileReport, WordRun } from '@quern/views';
 import { plainText } from '../escape.js';
+import { namesOf } from './names.js';
 import { displayWidth, pad, wrapWords } from '../terminal/columns.js';
 import { NO_PAINT, type Paint } from '../terminal/paint.js';
 
@@ -16,16 +17,23 @@ interface Frame {
   readonly marked: boolean;
 }
 
-/** A file's comparison as text for a terminal. Every line of it can be read without colour. */
-export function comparisonText(report: FileReport, options: ComparisonTextOptions = {}): string {
+/** Comparisons of files as text for a terminal. Every line of it can be read without colour. */
+export function comparisonText(reports: readonly FileReport[], options: ComparisonTextOptions = {}): string {
   const paint = options.paint ?? NO_PAINT;
   const frame = { paint, width: options.width ?? 80, marked: paint.strong('x') === 'x' };
-  const blocks = [
+  const blocks = reports.flatMap((report) => [
+    ...(reports.length > 1 ? [paint.strong(plainText(namesOf(report)))] : []),
+    ...fileBlocks(report, frame),
+  ]);
+  return blocks.map((block) => (typeof block === 'string' ? block : block.join('\n'))).join('\n\n') + '\n';
+}
+
+function fileBlocks(report: FileReport, frame: Frame): readonly (string | readonly string[])[] {
+  return [
     ...report.recipes.flatMap((recipe) => recipeBlocks(recipe, frame)),
     ...(report.others.length > 0 ? [groupLines(report.others, frame)] : []),
     ...(report.same ? ['Nothing has changed.'] : unchangedLines(report)),
   ];
-  return blocks.map((block) => (typeof block === 'string' ? block : block.join('\n'))).join('\n\n') + '\n';
 }
 
 const unchangedLines = ({ unchanged }: FileReport): readonly string[] =>

@@ -27,3 +27,12 @@ export {
 } from './report.js';
 export type { ComparisonRow, Tone } from './rows.js';
 export { summaryOf } from './summary.js';
+export {
+  historyFigures,
+  historyOf,
+  type BakedRecord,
+  type History,
+  type HistorySeries,
+  type Revision,
+  type RevisionInput,
+} from './history.js';
