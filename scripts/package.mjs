@@ -30,15 +30,10 @@ function installPacker() {
 function stageExtension() {
   rmSync(stage, { recursive: true, force: true });
   mkdirSync(stage, { recursive: true });
-  const {
-    dependencies,
-    devDependencies,
-    exports,
-    private: kept,
-    files = [],
-    ...manifest
-  } = JSON.parse(readFileSync(join(extension, 'package.json'), 'utf8'));
-  writeFileSync(join(stage, 'package.json'), `${JSON.stringify({ ...manifest, files }, null, 2)}\n`);
+  const manifest = JSON.parse(readFileSync(join(extension, 'package.json'), 'utf8'));
+  for (const key of ['dependencies', 'devDependencies', 'exports', 'private', 'sideEffects']) delete manifest[key];
+  writeFileSync(join(stage, 'package.json'), `${JSON.stringify(manifest, null, 2)}\n`);
+  const { files = [] } = manifest;
   for (const name of files) cpSync(join(extension, name), join(stage, name), { recursive: true });
   copyFileSync(join(root, 'LICENSE'), join(stage, 'LICENSE'));
   copyFileSync(join(root, 'CHANGELOG.md'), join(stage, 'CHANGELOG.md'));
