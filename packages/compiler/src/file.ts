@@ -1,4 +1,4 @@
-import { diagnose, nearest, type Diagnostic } from '@quern/text';
+import { byPlace, diagnose, nearest, type Diagnostic } from '@quern/text';
 import { divide, HUNDRED, sum, type CupSystem } from '@quern/quantity';
 import type { Document, FactLine, UseFact, KitchenBlock, MenuBlock, Outline, Typed } from '@quern/syntax';
 import type { NamedProduct } from './bind.js';
@@ -100,12 +100,12 @@ class FileCompiler {
     const cultures = this.#cultures(new FoodScope(this.book, foods));
     const units = this.#recipeUnits({ foods, cultures, used: used.products });
     this.#sameTitle();
-    checkUnusedBlocks(outlineNames(this.outline), this.outline, this.file, this.report);
+    checkUnusedBlocks(() => outlineNames(this.outline), this.outline, this.file, this.report);
     const dishes = new LazyDishes(units, used.products);
     const kitchens = this.outline.kitchens.map((block) => this.#kitchen(block));
     const menus = this.outline.menus.map((block: MenuBlock) => compileMenu(block, this.file, dishes, this.report));
     const diagnostics = [...this.#said.diagnostics, ...units.flatMap((unit) => unit.diagnostics)];
-    diagnostics.sort((a, b) => a.place.start - b.place.start || a.place.end - b.place.end);
+    diagnostics.sort(byPlace);
     return new CompiledFile(
       { path: this.file, document: this.document, kitchens, menus, foods, uses: this.#uses, diagnostics },
       units,

@@ -1,4 +1,4 @@
-import { outline, parseDocument, type Document, type LineCache } from '@quern/syntax';
+import { outline, parseDocument, reparseDocument, type Document, type LineCache } from '@quern/syntax';
 import { compileFile, type Reach } from './file.js';
 import { MOST_FILES } from './limits.js';
 import type { Host } from './food-book.js';
@@ -52,7 +52,8 @@ export class Session {
     if (text === undefined) return undefined;
     const known = this.#documents.get(path);
     if (known && known.text === text) return known;
-    const document = parseDocument(path, text, this.options.lines);
+    const { lines } = this.options;
+    const document = known && lines ? reparseDocument(known, text, lines) : parseDocument(path, text, lines);
     this.#documents.set(path, document);
     return document;
   }

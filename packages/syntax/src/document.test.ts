@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { LineCache, parseDocument } from './document.js';
+import { LineCache, parseDocument, reparseDocument } from './document.js';
 
 const text = 'recipe Toast\n\n  80 g rye bread\n  hands 2 min: Toast the bread.\n';
 
@@ -45,5 +45,57 @@ describe('a document', () => {
     const [one, two] = [parseDocument('a', text), parseDocument('a', text)];
     expect(two).toEqual(one);
     expect(two.lines[0]?.parsed).not.toBe(one.lines[0]?.parsed);
+  });
+});
+
+describe('a file read again after an edit', () => {
+  const cache = new LineCache();
+  const again = (before: string, after: string) => {
+    const first = parseDocument('a.quern', before, cache);
+    const document = reparseDocument(first, after, cache);
+    expect(document).toEqual(parseDocument('a.quern', after, cache));
+    return { first, document };
+  };
+
+  test('keeps the lines above and moves the lines below', () => {
+    const { first, document } = again(text, text.replace('80 g', '100 g'));
+    expect(document.lines[0]).toBe(first.lines[0]);
+    expect(document.lines[3]?.parsed).toBe(first.lines[3]?.parsed);
+    expect(document.lines[3]?.start).toBe((first.lines[3]?.start ?? 0) + 1);
+  });
+
+  test.each([
+    ['nothing', text, text],
+    ['everything', text, 'food x\n'],
+    ['to nothing', text, ''],
+    ['from nothing', '', text],
+    ['a line end made longer', 'a\rb\rc', 'a\r\nb\rc'],
+    ['a line end made shorter', 'a\r\nb', 'a\nb'],
+    ['two lines made one', 'a\nb\nc\n', 'ab\nc\n'],
+    ['one line made two', 'ab\nc', 'a\nb\nc'],
+    ['a mark at the beginning', text, `\ufeff${text}`],
+    ['no mark at the beginning', `\ufeff${text}`, text],
+    ['a mark inside', 'a\nb\nc\n', 'a\n\ufeffb\nc\n'],
+    ['the last line end', 'a\nb', 'a\nb\n'],
+    ['the same line again', 'a\na\na\n', 'a\na\n'],
+  ])('is what a fresh reading gives: %s', (_, before, after) => {
+    again(before, after);
+    again(after, before);
+  });
+
+  test('is what a fresh reading gives after many edits of many kinds', () => {
+    const parts = ['recipe A', '\n', '\r', '\r\n', '  80 g rye bread', '', ' ', '\ufeff', 'x', 'hands 1 min: a'];
+    let seed = 11;
+    const next = (below: number): number => (seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0) % below;
+    let now = text;
+    let document = parseDocument('a.quern', now, cache);
+    for (let round = 0; round < 3000; round++) {
+      const from = next(now.length + 1);
+      const to = Math.min(now.length, from + next(4));
+      now = now.slice(0, from) + (parts[next(parts.length)] ?? '') + now.slice(to);
+      if (now.length > 400) now = now.slice(0, 60);
+      document = reparseDocument(document, now, cache);
+      expect(document).toEqual(parseDocument('a.quern', now, cache));
+    }
   });
 });

@@ -4,7 +4,7 @@ export * from './outline-types.js';
 export { entryOf, factWord, lineWords, type LineWord, type Standing, type WordKind } from './classify.js';
 export { cutLines, hasByteOrderMark, usualEnding, type CutLine } from './lines.js';
 export { MOST_CHARACTERS, parseLine } from './parse-line.js';
-export { LineCache, parseDocument } from './document.js';
+export { LineCache, parseDocument, reparseDocument } from './document.js';
 export { outline } from './structure.js';
 export { printAmount, printClock, printLine, printNumeral, printRange, printTemperature, printTime } from './print.js';
 export { tidy, type Tidied } from './format.js';

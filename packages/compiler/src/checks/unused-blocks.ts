@@ -38,15 +38,20 @@ export function outlineNames(outline: Outline): ReadonlySet<string> {
   return names;
 }
 
-/** N18: a food or culture block that no line of the file uses. A file of blocks without recipes is a larder for others. */
+/**
+ * N18: a food or culture block that no line of the file uses. A file of blocks without recipes is a larder for others.
+ * @param names what the lines name; asked for only when there are blocks.
+ */
 export function checkUnusedBlocks(
-  used: ReadonlySet<string>,
+  names: () => ReadonlySet<string>,
   outline: Outline,
   file: string,
   report: (d: Diagnostic) => void,
 ): void {
-  if (outline.recipes.length === 0) return;
-  for (const block of [...outline.foods, ...outline.cultures]) {
+  const blocks = [...outline.foods, ...outline.cultures];
+  if (outline.recipes.length === 0 || blocks.length === 0) return;
+  const used = names();
+  for (const block of blocks) {
     const { name, block: word } = block.heading.content;
     if (!name || used.has(normaliseName(name.text))) continue;
     const near = nearest(normaliseName(name.text), used)[0];
