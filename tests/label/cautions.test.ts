@@ -200,6 +200,16 @@ describe('what they say', () => {
     );
   });
 
+  test('a crisp biscuit that nothing raises is no muffin, of which the chart would give seven days', () => {
+    const thins = (raised: string): string =>
+      recipe(
+        `250 g rolled oats\n120 g whole rye flour\n180 g butter\n130 g brown sugar\n60 g whole milk\n${raised}hands 12 min: Rub.\noven 12 min at 170 C: Bake.\nkeeps 10 d at 20 C`,
+      );
+    const told = (text: string): boolean => labelled(text).diagnostics.some(({ code }) => code === 'A09');
+    expect(told(thins(''))).toBe(false);
+    expect(told(thins('4 g baking powder\n'))).toBe(true);
+  });
+
   test('under all of them that local law, tested recipes and licensed practice come first', () => {
     expect(GUIDANCE).toMatch(/not advice/);
     expect(GUIDANCE).toMatch(/local food law, a tested recipe and.*licensed practice/);

@@ -21,7 +21,7 @@ import type { LabelNutrient } from '../../packages/views/src/label/nutrient-list
 import { contributionsTo, nutritionOf } from '../../packages/views/src/label/nutrition.js';
 import { contentOf } from '../../packages/views/src/label/nutrients.js';
 import { point, type Range } from '../../packages/views/src/label/range.js';
-import { foods, known } from './world.js';
+import { foods, known, labelled } from './world.js';
 
 function madeUp(id: string, nutrients: Partial<Record<NutrientId, Rational>>): Food {
   return {
@@ -304,6 +304,18 @@ describe('ranges', () => {
 });
 
 describe('what a source lacks', () => {
+  test('is told where it counts: not of what is binned again, nor of a hundredth of the dish', () => {
+    // None of these three has published figures.
+    const told = (lines: string): string[] =>
+      labelled(`recipe R\n\nmake m\n  500 g water\n  ${lines}\n  hands 1 min: Stir.\n`)
+        .diagnostics.filter(({ code }) => code === 'A02')
+        .map(({ args }) => args.name ?? '');
+    expect(told('60 g elderflowers')).toEqual(['elderflowers']);
+    expect(told('60 g elderflowers\n  hands 1 min: Strain.\n  bin all elderflowers')).toEqual([]);
+    expect(told('1 vanilla pod = 3 g')).toEqual([]);
+    expect(told('20 g vanilla powder')).toEqual(['vanilla powder']);
+  });
+
   const whole = madeUp('whole', {
     water: rational(10),
     protein: rational(10),

@@ -1,5 +1,5 @@
 import { toExactText, type Rational } from '@quern/quantity';
-import type { Compiled, Formula, Item } from '@quern/compiler';
+import { normaliseName, type Compiled, type Formula, type Item } from '@quern/compiler';
 import type { Time, Temperature } from '@quern/syntax';
 
 /*
@@ -53,7 +53,7 @@ function formulaMeaning(formula: Formula): string {
     number(formula.servings),
     number(formula.pieces),
     facts.cups,
-    facts.freeOf.map((promise) => promise.allergen),
+    facts.freeOf.map((promise) => normaliseName(promise.allergen)),
     facts.vessel && [number(facts.vessel.content.count), (facts.vessel.content.lengths ?? []).map(number)],
     number(formula.flour?.grams),
     formula.makes.map((make) => [

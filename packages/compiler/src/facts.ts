@@ -44,7 +44,7 @@ export function recipeFacts(
         if (content.word === 'free of') {
           for (const item of content.items) {
             const place = { file, ...shift(item.span, line.start) };
-            if (allergensPromised(normaliseName(item.text))) freeOf.push({ allergen: normaliseName(item.text), place });
+            if (allergensPromised(normaliseName(item.text))) freeOf.push({ allergen: item.text.toLowerCase(), place });
             else report(unknownAllergen(item.text, place));
           }
         }

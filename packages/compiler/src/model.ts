@@ -273,6 +273,7 @@ export interface RecipeFacts {
   readonly tips: readonly string[];
   readonly warnings: readonly string[];
   readonly serveWith: readonly string[];
+  /** Each promise as written, in small letters. */
   readonly freeOf: readonly { readonly allergen: string; readonly place: Place }[];
   readonly cups: CupSystem;
   readonly gives?: { readonly ref: LineRef; readonly content: GivesFact };

@@ -24,6 +24,18 @@ describe('variants', () => {
     );
   });
 
+  test('a swap is a choice: other `or` lines of the old food go; `drop` takes an `or` line alone', () => {
+    const nuts =
+      'recipe R\n\nmake m\n  90 g hazelnuts\n  or 78 g walnuts\n  or 93 g sunflower seeds\n  100 g honey\n  hands 1 min: Stir.\n';
+    const alternatives = (edit: string): string[] => {
+      const [first] = makeOf(formulaOf(`${nuts}\nvariant v\n  ${edit}\n`, 'v'), 'm').items;
+      return first?.kind === 'in' ? [first, ...first.alternatives].map(({ content }) => content.name.text) : [];
+    };
+    expect(alternatives('swap hazelnuts for sunflower seeds')).toEqual(['sunflower seeds']);
+    expect(alternatives('swap hazelnuts for 50 g pumpkin seeds')).toEqual(['pumpkin seeds']);
+    expect(alternatives('drop walnuts')).toEqual(['hazelnuts', 'sunflower seeds']);
+  });
+
   test('swap works after on and of too', () => {
     const text =
       'recipe R\n\nmake m\n  1 kg white cabbage\n  hands 1 min: Trim.\n  bin 10 % of white cabbage\n  2 % fine salt on white cabbage\n  hands 1 min: Rub.\n\nvariant red\n  swap white cabbage for red cabbage\n';
@@ -91,6 +103,6 @@ describe('variants', () => {
   test('a promise is inherited and checked again', () => {
     const text =
       'recipe R\nfree of nuts\n\nmake m\n  100 g rolled oats\n  hands 1 min: Stir.\n\nvariant nutty\n  swap rolled oats for walnuts\n';
-    expect(said(text)).toEqual(['A01 2: “free of nut”, but walnuts goes in']);
+    expect(said(text)).toEqual(['A01 2: “free of nuts”, but walnuts goes in']);
   });
 });

@@ -177,11 +177,8 @@ class Expander {
           (other) => normaliseName(other.content.name.text) === normaliseName(fact.to.text),
         );
         const swapped = this.#swapped(content, fact, stand?.content);
-        return {
-          ...item,
-          main: { line: item.main.line, content: swapped },
-          alternatives: item.alternatives.filter((other) => other !== stand),
-        };
+        // A swap is a choice: what might have stood in for the old food (a nut, in a variant without nuts) is gone.
+        return { ...item, main: { line: item.main.line, content: swapped }, alternatives: [] };
       }
       case 'out': {
         const { content } = item.main;
@@ -244,10 +241,16 @@ class Expander {
     const touched: number[] = [];
     const name = normaliseName(fact.name.text);
     const spoken: BodyItem[] = [];
+    const withoutAlternative = (item: BodyItem): BodyItem => {
+      if (item.kind !== 'in' || !item.alternatives.some(isNamed)) return item;
+      touched.push(...item.alternatives.filter(isNamed).map((other) => other.line.number));
+      return { ...item, alternatives: item.alternatives.filter((other) => !isNamed(other)) };
+    };
+    const isNamed = ({ content }: Typed<InLine>): boolean => normaliseName(content.name.text) === name;
     this.#eachMake(fact.in, line, (make) => ({
       ...make,
-      items: make.items.filter((item) => {
-        if (item.kind === 'in' && normaliseName(item.main.content.name.text) === name) {
+      items: make.items.map(withoutAlternative).filter((item) => {
+        if (item.kind === 'in' && isNamed(item.main)) {
           touched.push(item.main.line.number);
           return false;
         }

@@ -1,4 +1,4 @@
-import { diagnose, type Diagnostic, type MessageArguments, type MessageCode, slips } from '@quern/text';
+import { byPlace, diagnose, type Diagnostic, type MessageArguments, type MessageCode, slips } from '@quern/text';
 import type {
   BadLine,
   BlockLine,
@@ -126,7 +126,7 @@ class OutlineBuilder {
       cultures: this.#cultures,
       kitchens: this.#kitchens,
       menus: this.#menus,
-      diagnostics: this.#diagnostics.sort((a, b) => a.place.start - b.place.start),
+      diagnostics: this.#diagnostics.sort(byPlace),
     };
   }
 

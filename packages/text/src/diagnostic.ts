@@ -42,3 +42,8 @@ export function wayOut(diagnostic: Diagnostic): string {
 function fill(template: string, args: Readonly<Record<string, string>>): string {
   return template.replace(/\{(\w+)\}/g, (whole, name: string) => args[name] ?? whole);
 }
+
+/** Order of the text: by where a message begins, then by where it ends. */
+export function byPlace(a: Diagnostic, b: Diagnostic): number {
+  return a.place.start - b.place.start || a.place.end - b.place.end;
+}

@@ -1,4 +1,6 @@
 import { tellDiagnostics, type Found } from '@quern/publish';
+import { byPlace } from '@quern/text';
+import { checkLabel } from '@quern/views';
 import { UsageError } from '../command.js';
 import { readText } from '../files/read-text.js';
 import { sessionOf } from '../recipe/load.js';
@@ -35,7 +37,9 @@ export function checkFile({ file, shown, root }: Target): FileReport {
     session.set(name, readText(file, shown));
     const compiled = session.compile(name);
     if (!compiled) return nothing;
-    const found = tellDiagnostics(compiled.diagnostics, (path) => session.text(path));
+    // What only the label sees (a promise that nothing breaks and nothing proves, a broken keyword) is asked for here too.
+    const diagnostics = [...compiled.diagnostics, ...checkLabel(compiled)].sort(byPlace);
+    const found = tellDiagnostics(diagnostics, (path) => session.text(path));
     const uses = usesOf(name, compiled.uses, (path) => session.compile(path)?.uses ?? []);
     const refused = [...workspace.refused].map(([path, why]) => `${shown} may not use ${path}: ${why}`);
     workspace.refused.clear();

@@ -2,12 +2,13 @@ import { diagnose, type Diagnostic } from '@quern/text';
 import { allergensPromised } from '../allergen-names.js';
 import type { AllergenId, Food } from '../food-book.js';
 import type { Formula, InItem } from '../model.js';
+import { normaliseName } from '../names.js';
 import { linePlace } from '../places.js';
 
 /** A01: `free of X` broken by something that goes in. What might break it (optional, `or`, unknown) is the label's to say. */
 export function checkPromises(formula: Formula, report: (diagnostic: Diagnostic) => void): void {
   for (const promise of formula.facts.freeOf) {
-    const classes = allergensPromised(promise.allergen) ?? [];
+    const classes = allergensPromised(normaliseName(promise.allergen)) ?? [];
     for (const item of formula.makes.flatMap((make) => make.items)) {
       if (item.kind !== 'in') continue;
       const found = breaks(item, classes, formula);

@@ -1972,7 +1972,7 @@ F	peppermint extract	peppermint oil;mint extract	liquid	flavouring					- 192 204
 F	orange flower water	orange blossom water	liquid	flavouring		vegan,vegetarian		0 0 0 - - - - 0 0 - - 0 - 0 - - - - 100	- 234.222354135 235.4052953175 236.5882365 practice		memory
 F	rose water	rosewater	liquid	flavouring		vegan,vegetarian		0 0 0 - - - - 0 0 - - 0 - 0 - - - - 100	- 234.222354135 235.4052953175 236.5882365 practice		memory
 F	liquid smoke			flavouring		vegan,vegetarian			- 192 206.4 220.8 practice		
-F	citric acid			flavouring		vegan,vegetarian			- 192 216 240 practice		
+F	citric acid			flavouring		vegan,vegetarian		300 0 0 0 - - - - 0 - 0 0 - 0	- 192 216 240 practice		memory
 F	ascorbic acid	vitamin c powder		flavouring		vegan,vegetarian					
 F	food colouring	food coloring;gel food colouring;red food colouring		flavouring	?				- 192 206.4 220.8 practice		
 F	edible glitter	gold leaf;edible gold leaf		flavouring							

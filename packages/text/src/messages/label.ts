@@ -58,8 +58,8 @@ export const labelMessages = defineMessages({
   A07: {
     name: 'promise cannot be confirmed',
     severity: 'warning',
-    text: '“{promise}” cannot be confirmed: {why}',
-    help: 'say what {name} contains in a `food` block, or take the promise away',
+    text: '“{promise}” cannot be confirmed, because of {name}: {why}',
+    help: '{way}',
     why: 'A promise rests on every food that goes in. One that is unknown, optional, an alternative, or holds traces leaves it open, and an open promise is no promise.',
     bad: 'recipe Toast\nfree of milk\n\nmake toast\n  20 g frob spread\n  hands 1 min: Spread.\n',
     good: 'recipe Toast\nfree of milk\n\nmake toast\n  20 g frob spread\n  hands 1 min: Spread.\n\nfood frob spread\n  contains nothing\n',

@@ -2,6 +2,7 @@ import {
   allergensDeclared,
   linePlace,
   normaliseName,
+  placeOf,
   singular,
   type Compiled,
   type Food,
@@ -9,20 +10,20 @@ import {
   type Kitchen,
 } from '@quern/compiler';
 import { compare, divide, multiply, rational, sign, subtract, type Rational } from '@quern/quantity';
-import { diagnose, type Diagnostic, type Outcome } from '@quern/text';
+import { diagnose, type Diagnostic, type Outcome, type Place } from '@quern/text';
 import { allergensOf, foodUses, type AllergenAccount, type FoodUse, type KitchenTraces } from './allergens.js';
 import { cautionFactsOf } from './cautions/facts-of.js';
 import { cautionsOf, GUIDANCE } from './cautions/registry.js';
 import type { Caution } from './cautions/rule.js';
 import { longClaims } from './cautions/rules/keeping.js';
 import { life } from './cautions/words.js';
-import { compositionOf, type Composition } from './composition.js';
+import { compositionOf, massOf, weightOf, type Composition } from './composition.js';
 import { declarationOf, grams, type Declaration, type PortionSize } from './declaration.js';
 import { explain, type Explanation } from './explain.js';
 import { statementOf, type Statement } from './ingredients.js';
 import type { Market } from './nutrient-list.js';
 import { nutritionOf, type Nutrition } from './nutrition.js';
-import { judge, promisesOf, type Against, type Verdict } from './promises.js';
+import { judge, promisesOf, type Against, type Promised, type Verdict } from './promises.js';
 import { significant } from './rounding.js';
 import { statementInputOf } from './statement-of.js';
 import { tagOf, type Tag } from './tag.js';
@@ -79,7 +80,9 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
     options.market,
     options.day,
   );
-  const promises = promisesOf(formula.facts, linePlace(formula.ref)).map((one) => judge(one, uses, kitchens));
+  const promises = promisesOf(formula.facts, (keyword) => keywordPlace(formula, keyword)).map((one) =>
+    judge(one, uses, kitchens),
+  );
   const facts = cautionFactsOf(formula, roomOf(options.kitchens ?? []));
   const cautions = cautionsOf(facts);
   const portions = portionsFor(formula, options.per);
@@ -104,7 +107,7 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
     explanations: explain(composition, nutrition, options.market),
     tag: tagOf(formula, statement, allergens, tagCautions(cautions)),
   };
-  return { value, diagnostics: diagnosticsOf(uses, promises, longClaims(facts)) };
+  return { value, diagnostics: diagnosticsOf(counted(uses, composition), promises, longClaims(facts)) };
 }
 
 /**
@@ -256,6 +259,29 @@ function roomOf(kitchens: readonly Kitchen[]): Rational | undefined {
 
 // ---------------------------------------------------------------- messages
 
+/** Less than this part of a dish (a vanilla pod in a custard) changes no figure that a label prints. */
+const COUNTS_FROM = rational(1, 100);
+
+/** Where a keyword stands among the facts; the recipe's line when it came from elsewhere. */
+function keywordPlace({ block, file, ref }: Formula, keyword: string): Place {
+  for (const { content, line } of block.facts) {
+    if (content.kind !== 'list-fact' || content.word !== 'keywords') continue;
+    const item = content.items.find(({ text }) => text === keyword);
+    if (item) return placeOf({ file, line }, item.span);
+  }
+  return linePlace(ref);
+}
+
+/** What counts in the figures of the dish: not what is binned again, nor what is too little to tell. */
+function counted(uses: readonly FoodUse[], composition: Composition): readonly FoodUse[] {
+  const least = multiply(weightOf(composition).usual, COUNTS_FROM);
+  const counts = new Set<Food | undefined>([
+    ...composition.components.filter((one) => compare(massOf(one).usual, least) >= 0).map(({ food }) => food),
+    ...composition.unweighed.map(({ food }) => food),
+  ]);
+  return composition.withheld ? uses : uses.filter(({ food }) => counts.has(food));
+}
+
 function diagnosticsOf(
   uses: readonly FoodUse[],
   promises: readonly Verdict[],
@@ -299,13 +325,40 @@ function promiseDiagnostic({ promised, verdict, against }: Verdict): Diagnostic 
       : diagnose('A08', promised.place, { tag: promised.text, name: first.food }, related);
   }
   if (verdict !== 'cannot confirm') return undefined;
-  const why = first ? because(first) : `“${promised.test.word}” is nothing that can be checked`;
+  const why = first ? REASONS[first.why] : 'that is nothing that can be checked';
   return diagnose(
     'A07',
     promised.place,
-    { promise: promised.text, why, name: first?.food ?? promised.test.word },
+    { promise: promised.text, why, name: first?.food ?? promised.test.word, way: wayToProve(promised, first) },
     related,
   );
+}
+
+const REASONS: Readonly<Record<Against['why'], string>> = {
+  ingredient: 'it goes in',
+  optional: 'it may be put in',
+  alternative: 'it may stand in for another food',
+  traces: 'it may hold traces',
+  kitchen: 'traces are declared there',
+  unknown: 'it is not known whether it fits',
+};
+
+/** What would settle a promise that stands open. */
+function wayToProve({ test }: Promised, first: Against | undefined): string {
+  const away = 'take the promise away';
+  if (!first) return away;
+  switch (first.why) {
+    case 'alternative':
+      return `take the line “or … ${first.food}” away, or ${away}`;
+    case 'optional':
+      return `take the optional ${first.food} away, or ${away}`;
+    case 'kitchen':
+      return `${away}, or the traces of the kitchen if they no longer hold`;
+    default:
+      return test.kind === 'diet'
+        ? `use a food of which it is known, or ${away}`
+        : `say what ${first.food} contains in a \`food\` block, or ${away}`;
+  }
 }
 
 /** Why a food speaks against a promise, in words. */

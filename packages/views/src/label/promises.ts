@@ -105,8 +105,11 @@ function freeOfTest(written: string): PromiseTest {
   return classes ? allergenTest(word, [...classes, ...(WIDER[word] ?? [])]) : unreadable(word);
 }
 
-/** The promises of a recipe: `free of` lines, and keywords that are promises ('vegan', 'gluten-free'). */
-export function promisesOf(facts: RecipeFacts, keywordPlace: Place): Promised[] {
+/**
+ * The promises of a recipe: `free of` lines, and keywords that are promises ('vegan', 'gluten-free'). `placeOfKeyword`
+ * finds where a keyword stands.
+ */
+export function promisesOf(facts: RecipeFacts, placeOfKeyword: (keyword: string) => Place): Promised[] {
   const promised: Promised[] = facts.freeOf.map(({ allergen, place }) => ({
     text: `free of ${allergen}`,
     test: freeOfTest(allergen),
@@ -115,9 +118,9 @@ export function promisesOf(facts: RecipeFacts, keywordPlace: Place): Promised[] 
   for (const keyword of facts.keywords) {
     const word = keyword.trim().toLowerCase();
     if (word === 'vegan' || word === 'vegetarian')
-      promised.push({ text: word, test: dietTest(word), place: keywordPlace });
+      promised.push({ text: word, test: dietTest(word), place: placeOfKeyword(keyword) });
     const free = /^(.+?)[- ]free$/.exec(word)?.[1];
-    if (free !== undefined) promised.push({ text: word, test: freeOfTest(free), place: keywordPlace });
+    if (free !== undefined) promised.push({ text: word, test: freeOfTest(free), place: placeOfKeyword(keyword) });
   }
   return promised;
 }

@@ -26,10 +26,11 @@ const mostlyFlour = (facts: CautionFacts): boolean => {
   const share = dish(facts)?.flour;
   return share !== undefined && share.n * 10n >= share.d * 3n;
 };
-/** Sweet baked goods: flour, sugar, and less water than a custard. */
+/** Sweet baked goods: flour, sugar, something that raises them (not a crisp biscuit), and less water than a custard. */
 const isCake = (facts: CautionFacts): boolean => {
   const pot = dish(facts);
   if (!pot?.sugars || !pot.water || !cooked(facts)) return false;
+  if (pot.leavened !== true && !has(facts, role('egg'))) return false;
   return pot.flour.n * 20n >= pot.flour.d * 3n && pot.sugars.n >= pot.sugars.d * 10n && pot.water.n < pot.water.d * 40n;
 };
 const cooked = (facts: CautionFacts): boolean => facts.foods.some((food) => food.heatings.length > 0);
