@@ -4,6 +4,7 @@ import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { buildSite } from '../packages/desk/scripts/build-site.mjs';
 import { root } from './run-ts.mjs';
 
 const source = (path) => join(root, 'packages', path);
@@ -36,19 +37,27 @@ const bundles = {
     external: ['vscode'],
     ...one('vscode/src/extension.ts', 'vscode/dist/extension.cjs'),
   },
-  desk: { ...browser, ...one('desk/src/main.ts', 'desk/dist/desk.js') },
 };
 
 function one(from, to) {
   return { entryPoints: [source(from)], outfile: source(to) };
 }
 
+/** Sites of several files by a short name; the one of the desk stands beside the command too, which serves it. */
+const sites = { desk: source('desk/dist/site') };
+const names = [...Object.keys(bundles), ...Object.keys(sites)];
+
 /** Makes the bundles of these names; all of them when none is given. */
-export async function bundle(names = Object.keys(bundles)) {
-  for (const name of names) {
+export async function bundle(wanted = names) {
+  for (const name of wanted) {
+    if (name in sites) {
+      await buildSite(sites[name]);
+      continue;
+    }
     const { outdir } = bundles[name];
     if (outdir !== undefined) rmSync(outdir, { recursive: true, force: true });
     await make(bundles[name]);
+    if (name === 'cli') await buildSite(join(outdir, 'desk'));
   }
 }
 
@@ -69,11 +78,11 @@ async function make(options) {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const names = process.argv.slice(2);
-  const unknown = names.filter((name) => !(name in bundles));
+  const wanted = process.argv.slice(2);
+  const unknown = wanted.filter((name) => !names.includes(name));
   if (unknown.length > 0) {
-    console.error(`No bundle is called ${unknown.join(', ')}; there are ${Object.keys(bundles).join(', ')}.`);
+    console.error(`No bundle is called ${unknown.join(', ')}; there are ${names.join(', ')}.`);
     process.exit(1);
   }
-  await bundle(names.length > 0 ? names : undefined);
+  await bundle(wanted.length > 0 ? wanted : undefined);
 }

@@ -1,6 +1,7 @@
 // Compiles everything in examples/ into out/ with the commands a user has, and says what was made and where to look.
 import { mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { basename, join, relative } from 'node:path';
+import { buildSite } from '../packages/desk/scripts/build-site.mjs';
 import { importTs, root } from './run-ts.mjs';
 
 const started = Date.now();
@@ -57,6 +58,8 @@ if (registry.some(({ name }) => name === 'card')) {
   await quern('card', 'examples', '--out', join(out, 'site'));
   console.log(`examples: a site of cards in ${relative(root, join(out, 'site'))}`);
 }
+await buildSite(join(out, 'desk'));
+console.log(`the desk, to write in: ${relative(root, join(out, 'desk', 'index.html'))}`);
 const seconds = ((Date.now() - started) / 1000).toFixed(1);
 console.log(`\n${files} files from ${examples.length} examples in ${relative(root, out)}/, in ${seconds} s.`);
 console.log(`Look at ${relative(root, join(out, basename(examples[0], '.quern'), 'sheet.html'))} in a browser first.`);

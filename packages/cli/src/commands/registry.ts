@@ -56,6 +56,11 @@ export const registry: readonly Registered[] = [
     load: async () => (await import('./compare.js')).compare,
   },
   {
+    name: 'desk',
+    summary: 'open a page to write in, with every view beside the text',
+    load: async () => (await import('./desk.js')).desk,
+  },
+  {
     name: 'foods',
     summary: 'show what the food table says, with its sources',
     load: async () => (await import('./foods.js')).foods,

@@ -13,7 +13,8 @@ import { decode, readBytes } from './read-text.js';
 /** Paths as the compiler and reports write them. */
 export const withSlashes = (path: string): string => (sep === '/' ? path : path.replaceAll(sep, '/'));
 
-const isInside = (folder: string, path: string): boolean => {
+/** Whether a path lies in a folder or is it; both as they really are. */
+export const isInside = (folder: string, path: string): boolean => {
   const way = relative(folder, path);
   return way === '' || (!way.startsWith('..' + sep) && way !== '..' && !isAbsolute(way));
 };

@@ -7,7 +7,7 @@ import { byId, button, make } from './dom.js';
 import { Editor } from './editor.js';
 import { examples, exampleText } from './examples.js';
 import { FileList } from './file-list.js';
-import { listFolder, readFromFolder, saveToFolder } from './folder.js';
+import { listFolder, readFromFolder, saveToFolder, type FolderList } from './folder.js';
 import { FIRST, Hint } from './hint.js';
 import { Messages } from './messages.js';
 import { Results, TITLES } from './results.js';
@@ -77,22 +77,25 @@ export class Desk {
   /** Puts the first file on the desk: that of the link, of the folder, or an example. */
   async start(): Promise<void> {
     if (!this.started.apart)
-      this.#notice('The browser lets a page opened as a file start no helper, so the reckoning is done between two letters.');
+      this.#notice(
+        'The browser lets a page opened as a file start no helper, so the reckoning is done between two letters.',
+      );
+    const folder = this.#hasFolder ? await listFolder() : undefined;
+    this.#folder = folder?.files ?? [];
     const shared = await unpackFiles(location.hash);
     if (shared.kind === 'files') {
       await this.#openAll(shared.files, { kind: 'link' });
       this.#notice('This recipe came in the link itself. Nothing was sent to anybody; save it to keep it.');
       return;
     }
-    if (this.#hasFolder) await this.#openFolder();
+    if (folder) await this.#openFolder(folder);
     else await this.#openExample(FIRST.path);
     if (shared.kind === 'broken') this.#notice(`The link holds no recipe that can be read: ${shared.why}.`);
-    else if (this.#editor.path === FIRST.path && this.#shelf.get(FIRST.path)?.home.kind === 'example') this.#hint.start();
+    else if (this.#editor.path === FIRST.path && this.#shelf.get(FIRST.path)?.home.kind === 'example')
+      this.#hint.start();
   }
 
-  async #openFolder(): Promise<void> {
-    const { files, open, name } = await listFolder();
-    this.#folder = files;
+  async #openFolder({ files, open, name }: FolderList): Promise<void> {
     const first = open ?? files[0];
     if (first !== undefined) await this.#choose(first);
     else {
@@ -269,7 +272,11 @@ export class Desk {
     const refused: string[] = [];
     for (const { name, text, why, handle } of [...read].reverse()) {
       if (text === undefined) refused.push(`${name} was not opened: ${why}.`);
-      else await this.#openText(this.#freshPath(/\.quern$/i.test(name) ? name : `${name}.quern`), text, { kind: 'disk', handle });
+      else
+        await this.#openText(this.#freshPath(/\.quern$/i.test(name) ? name : `${name}.quern`), text, {
+          kind: 'disk',
+          handle,
+        });
     }
     // A file that was asked for in vain may be here now.
     this.#tried.clear();
@@ -291,7 +298,9 @@ export class Desk {
     const home: Home = { kind: 'disk', handle: answer.kind === 'handle' ? answer.handle : undefined };
     await this.#saved({ ...file, home, saved: text });
     this.#notice(
-      answer.kind === 'handle' ? `Saved as ${answer.handle.name}.` : `${file.path} has been given to the browser as a download.`,
+      answer.kind === 'handle'
+        ? `Saved as ${answer.handle.name}.`
+        : `${file.path} has been given to the browser as a download.`,
     );
   }
 
@@ -314,7 +323,8 @@ export class Desk {
       if (wish === 'read') {
         const there = await readFromFolder(named.path);
         if (there) this.#editor.replace(named.path, [{ from: 0, to: text.length, text: layOpen(there.text).text }]);
-        if (there) await this.#saved({ ...named, home: { kind: 'folder', version: there.version }, saved: this.#editor.text });
+        if (there)
+          await this.#saved({ ...named, home: { kind: 'folder', version: there.version }, saved: this.#editor.text });
         return;
       }
       if (wish === undefined) return;
@@ -468,6 +478,10 @@ export class Desk {
   #failed(error: unknown): void {
     const why = error instanceof Error ? error.message : String(error);
     this.#notice(`This is a fault in the desk, please report it: ${why}. Your text is still here; save it.`);
+    this.#results.refuse([
+      'This could not be made.',
+      'Look another way, or change the text; nothing that you wrote is lost.',
+    ]);
   }
 
   async #guard(work: Promise<void>): Promise<void> {

@@ -31,7 +31,8 @@ const KEYS: readonly (readonly [string, string])[] = [
 ];
 
 export function showKeys(apple: boolean): void {
-  const spelled = (keys: string): string => (apple ? keys.replace(/Ctrl Y/, 'Shift Ctrl Z').replace(/Ctrl/g, '⌘') : keys);
+  const spelled = (keys: string): string =>
+    apple ? keys.replace(/Ctrl Y/, 'Shift Ctrl Z').replace(/Ctrl/g, '⌘') : keys;
   open(
     'Keys',
     make(
@@ -103,7 +104,7 @@ export function ask<T extends string>(
     const dialog = open(
       title,
       make('p', {}, words),
-      make('p', { class: 'dialog-acts' }, ...buttons, closeButton(theDialog, 'Leave it')),
+      make('p', { class: 'dialog-acts answers' }, ...buttons, closeButton(theDialog, 'Leave it')),
     );
     dialog.addEventListener('close', () => resolve(given), { once: true });
   });

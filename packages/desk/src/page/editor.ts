@@ -24,7 +24,7 @@ import {
 import type { Completions, Edit, Offer, Said } from '../protocol.js';
 import { make } from './dom.js';
 import { editorLook } from './editor-look.js';
-import { fromMarkdown } from './markdown.js';
+import { fromMarkdown, withCode } from './markdown.js';
 import type { Service } from './client.js';
 import { tokenColours, withTokens } from './tokens.js';
 
@@ -134,7 +134,14 @@ export class Editor {
       from: Math.min(from, length),
       to: Math.min(to, length),
       severity,
-      message: `${sentence}\n${capital(wayOut)}`,
+      message: `${sentence}. ${capital(wayOut)}.`,
+      renderMessage: () =>
+        make(
+          'div',
+          {},
+          make('p', {}, ...withCode(`${sentence}.`)),
+          make('p', { class: 'quiet' }, ...withCode(`${capital(wayOut)}.`)),
+        ),
       source: code,
       actions: (fixes[index] ?? []).map((offer) => ({ name: offer.title, apply: () => this.host.take(offer) })),
     }));
@@ -216,7 +223,9 @@ function option(item: Item): Completion {
     type: kind,
     detail,
     apply: item.snippet ? snippet(choicesToFields(insert)) : insert,
-    ...(documentation === '' ? {} : { info: () => make('div', { class: 'quern-said-words' }, fromMarkdown(documentation)) }),
+    ...(documentation === ''
+      ? {}
+      : { info: () => make('div', { class: 'quern-said-words' }, fromMarkdown(documentation)) }),
   };
 }
 

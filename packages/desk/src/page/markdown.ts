@@ -19,6 +19,11 @@ export function fromMarkdown(text: string): DocumentFragment {
   return made;
 }
 
+/** A sentence of a message: what stands between backticks is code, everything else is text. */
+export function withCode(text: string): (Node | string)[] {
+  return text.split('`').map((part, index) => (index % 2 === 1 ? make('code', {}, part) : part));
+}
+
 function table(lines: readonly string[]): HTMLTableElement {
   const rows = lines.filter((line) => !/^[|:\s-]+$/.test(line)).map(cells);
   const [head = [], ...body] = rows;
@@ -26,11 +31,7 @@ function table(lines: readonly string[]): HTMLTableElement {
     'table',
     {},
     make('thead', {}, make('tr', {}, ...head.map((cell) => make('th', { scope: 'col' }, ...inline(cell))))),
-    make(
-      'tbody',
-      {},
-      ...body.map((row) => make('tr', {}, ...row.map((cell) => make('td', {}, ...inline(cell))))),
-    ),
+    make('tbody', {}, ...body.map((row) => make('tr', {}, ...row.map((cell) => make('td', {}, ...inline(cell)))))),
   );
 }
 

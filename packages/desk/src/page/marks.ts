@@ -28,7 +28,11 @@ export function markChanges(now: Element, before: Element): number {
 /** The words that stand in an element itself, between its blocks. */
 function ownWords(element: Element): string {
   const own = [...element.childNodes].filter((node) => !(node instanceof Element) || !node.matches(BLOCKS));
-  return own.map((node) => node.textContent ?? '').join('').replace(/\s+/g, ' ').trim();
+  return own
+    .map((node) => node.textContent ?? '')
+    .join('')
+    .replace(/\s+/g, ' ')
+    .trim();
 }
 
 function markWords(now: Element, before: Element): number {
@@ -91,11 +95,12 @@ function longestCommon(a: readonly string[], b: readonly string[]): readonly (re
   const at = (i: number, j: number): number => lengths[i]?.[j] ?? 0;
   for (let i = a.length - 1; i >= 0; i--) {
     const row = lengths[i];
-    for (let j = b.length - 1; row && j >= 0; j--)
+    if (!row) continue;
+    for (let j = b.length - 1; j >= 0; j--)
       row[j] = a[i] === b[j] ? at(i + 1, j + 1) + 1 : Math.max(at(i + 1, j), at(i, j + 1));
   }
   const places: (readonly [number, number])[] = [];
-  for (let i = 0, j = 0; i < a.length && j < b.length; ) {
+  for (let i = 0, j = 0; i < a.length && j < b.length;) {
     if (a[i] === b[j]) places.push([i++, j++]);
     else if (at(i + 1, j) >= at(i, j + 1)) i++;
     else j++;

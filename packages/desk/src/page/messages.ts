@@ -1,6 +1,7 @@
 import type { Offer, Said } from '../protocol.js';
 import { button, byId, make } from './dom.js';
 import { capital } from './editor.js';
+import { withCode } from './markdown.js';
 
 export interface MessagesHost {
   lineOf(offset: number): number;
@@ -47,7 +48,7 @@ export class Messages {
     jump.append(
       make('span', { class: `message-sign ${said.severity}`, 'aria-hidden': 'true' }, SIGNS[said.severity]),
       make('span', { class: 'message-place' }, `${capital(said.severity)}, line ${line}: `),
-      `${said.sentence}.`,
+      ...withCode(`${said.sentence}.`),
     );
     const related = said.related.map(({ text, from }) =>
       make('p', { class: 'message-way' }, `${capital(text)}, line ${this.host.lineOf(from)}.`),
@@ -56,7 +57,7 @@ export class Messages {
       'li',
       {},
       jump,
-      make('p', { class: 'message-way' }, `${capital(said.wayOut)}.`),
+      make('p', { class: 'message-way' }, ...withCode(`${capital(said.wayOut)}.`)),
       ...related,
       ...(fixes.length === 0
         ? []

@@ -1,4 +1,13 @@
-import { MARKETS, MEASURES, VIEWS, type Choice, type Rendered, type Settings, type View, type ViewAnswer } from '../protocol.js';
+import {
+  MARKETS,
+  MEASURES,
+  VIEWS,
+  type Choice,
+  type Rendered,
+  type Settings,
+  type View,
+  type ViewAnswer,
+} from '../protocol.js';
 import { byId, make } from './dom.js';
 import { ResultFrame } from './result-frame.js';
 
@@ -9,6 +18,9 @@ export const TITLES: Readonly<Record<View, string>> = {
   card: 'Card',
   compare: 'Compare',
 };
+
+/** Mark of the browser's own clock at which the first result stood there. */
+const FIRST_RESULT = 'first result';
 
 export interface ResultsHost {
   /** Another view or other settings are asked for. */
@@ -32,12 +44,19 @@ export class Results {
   readonly #marking = byId<HTMLInputElement>('marking');
   #view: View = 'sheet';
   #last: ViewAnswer | undefined;
+  #choices: readonly Choice[] = [];
+  #listed = '';
+  /** What was chosen by hand. */
+  #wanted = '';
 
   constructor(readonly host: ResultsHost) {
     for (const [view, tab] of this.#tabs) {
       tab.addEventListener('click', () => this.choose(view));
       tab.addEventListener('keydown', (event) => this.#move(event, view));
     }
+    this.#choice.addEventListener('change', () => {
+      this.#wanted = this.#choice.value;
+    });
     for (const field of [this.#choice, this.#measures, this.#market, this.#ready])
       field.addEventListener('change', () => host.asked());
     this.#size.addEventListener('input', () => host.asked());
@@ -110,6 +129,7 @@ export class Results {
       tab.setAttribute('aria-selected', String(chosen));
       tab.tabIndex = chosen ? 0 : -1;
     }
+    this.#listChoices();
     this.#panel.setAttribute('aria-labelledby', `tab-${this.#view}`);
     this.#frame.frame.title = `${TITLES[this.#view]} of the recipe`;
     for (const part of this.#panel.querySelectorAll<HTMLElement>('[data-for]'))
@@ -122,26 +142,29 @@ export class Results {
   }
 
   setChoices(choices: readonly Choice[]): void {
-    const chosen = this.#choice.value;
-    const options = choices.map(({ id, title, kind }) => {
+    this.#choices = choices;
+    this.#fit();
+  }
+
+  /** The list of what there is to look at: a menu has a clock alone. */
+  #listChoices(): void {
+    const fitting = this.#choices.filter(({ kind }) => kind !== 'menu' || this.#view === 'clock');
+    const options = fitting.map(({ id, title, kind }) => {
       const words = kind === 'recipe' ? title : kind === 'variant' ? `– ${title}` : `${title} (menu)`;
       return make('option', { value: id }, words);
     });
-    const same =
-      options.length === this.#choice.options.length &&
-      options.every((one, index) => {
-        const there = this.#choice.options[index];
-        return there?.value === one.value && there.textContent === one.textContent;
-      });
-    if (same) return;
+    const state = JSON.stringify(fitting);
+    if (state === this.#listed) return;
+    this.#listed = state;
     this.#choice.replaceChildren(...options);
-    if (choices.some(({ id }) => id === chosen)) this.#choice.value = chosen;
-    this.#fit();
+    // Until somebody chooses, each view begins with what the file is for.
+    if (fitting.some(({ id }) => id === this.#wanted)) this.#choice.value = this.#wanted;
   }
 
   /** Back to what is usual, as when another file is opened. */
   reset(): void {
-    this.#choice.replaceChildren();
+    this.#wanted = '';
+    this.setChoices([]);
     this.#size.value = '';
     this.#last = undefined;
     this.#frame.toTop();
@@ -160,6 +183,7 @@ export class Results {
     }
     const old = this.#marking.checked && before?.ok ? before.html : undefined;
     const marks = await this.#frame.show(now.html, old);
+    if (performance.getEntriesByName(FIRST_RESULT).length === 0) performance.mark(FIRST_RESULT);
     this.#say([now.note, old === undefined ? '' : marksWords(marks)].filter(Boolean).join(' '));
   }
 

@@ -97,11 +97,7 @@ export class DeskService {
         }));
       return {
         said,
-        tokens: semanticTokens(snapshot).flatMap(({ span, type }) => [
-          span.start,
-          span.end,
-          TOKEN_TYPES.indexOf(type),
-        ]),
+        tokens: semanticTokens(snapshot).flatMap(({ span, type }) => [span.start, span.end, TOKEN_TYPES.indexOf(type)]),
         choices: choicesOf(snapshot.compiled),
         missing: [...this.#missing],
       };

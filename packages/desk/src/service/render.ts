@@ -23,11 +23,13 @@ export function render(
   settings: Settings,
   manner: Manner,
 ): Rendered {
-  const compiled = session.compile(path);
+  const shown = session.compile(path);
+  if (!shown) return NOTHING;
+  if (view === 'clock') return renderClock(shown, settings);
+  const formula = formulaOf(shown, settings.choice);
+  // A dish of a menu may stand in another file.
+  const compiled = formula && session.compile(formula.file);
   if (!compiled) return NOTHING;
-  if (view === 'clock') return renderClock(compiled, settings);
-  const formula = formulaOf(compiled, settings.choice);
-  if (!formula) return NOTHING;
   const { measures, market } = settings;
   if (view === 'label') {
     const { value } = label(formula, { market, kitchens: compiled.kitchens });
@@ -51,5 +53,5 @@ export function renderComparison(before: Session, now: Session, path: string, { 
   const compared = compareFiles(old, own, (formula, compiled) =>
     compareInputs(formula, compiled, { market, budget: BUDGET }),
   );
-  return { ok: true, html: comparisonPage(fileReport(compared)), note: '' };
+  return { ok: true, html: comparisonPage([fileReport(compared)]), note: '' };
 }
