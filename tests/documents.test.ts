@@ -3,7 +3,6 @@ import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import remarkParse from 'remark-parse';
 import { unified } from 'unified';
-import { visit } from 'unist-util-visit';
 import { expect, test } from 'vitest';
 
 const root = resolve(import.meta.dirname, '..');
@@ -24,21 +23,26 @@ function markdownIn(folder: string, deep: boolean): string[] {
     .map((name) => relative(root, join(root, folder, name)));
 }
 
+interface MarkdownNode {
+  readonly type: string;
+  readonly url?: string;
+  readonly children?: readonly MarkdownNode[];
+}
+
+function* addressesIn(node: MarkdownNode): Iterable<string> {
+  if (node.url !== undefined) yield node.url;
+  for (const child of node.children ?? []) yield* addressesIn(child);
+}
+
 /** The relative links of a page, as paths from the root. */
 function linksOf(page: string): string[] {
-  const links: string[] = [];
-  visit(
-    unified()
-      .use(remarkParse)
-      .parse(readFileSync(join(root, page), 'utf8')),
-    (node) => {
-      if (node.type !== 'link' && node.type !== 'image' && node.type !== 'definition') return;
-      const target = node.url.replace(/#.*$/, '');
-      if (target === '' || /^[a-z]+:/i.test(target)) return;
-      links.push(relative(root, resolve(root, dirname(page), decodeURI(target))));
-    },
-  );
-  return links;
+  const tree = unified()
+    .use(remarkParse)
+    .parse(readFileSync(join(root, page), 'utf8'));
+  return [...addressesIn(tree)]
+    .map((address) => address.replace(/#.*$/, ''))
+    .filter((address) => address !== '' && !/^[a-z]+:/i.test(address))
+    .map((address) => relative(root, resolve(root, dirname(page), decodeURI(address))));
 }
 
 test('every link of every page leads to a file or a folder', () => {
