@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { normaliseName, type Compiled, type FoodBook, type Formula } from '@quern/compiler';
-import { partsOf, planKitchen, type RevisionInput } from '@quern/views';
+import { figuresOf, partsOf, planKitchen, type RevisionInput } from '@quern/views';
 import { RecipeError } from '../command.js';
 import { readText } from '../files/read-text.js';
 import { PastCompiler } from '../git/at-revision.js';
@@ -59,8 +59,7 @@ class RevisionReader {
 
   input(compiled: Compiled | undefined, about: Pick<RevisionInput, 'name' | 'day' | 'subject'>): RevisionInput {
     const formula = compiled && this.#choose(compiled);
-    const handsOn = formula && compiled && handsOnOf(formula, compiled);
-    return { ...about, formula, ...(handsOn === undefined ? {} : { handsOn }) };
+    return { ...about, formula: formula && compiled && figuresOf(formula, handsOnOf(formula, compiled)) };
   }
 
   #choose({ formulas }: Compiled): Formula | undefined {

@@ -23,7 +23,7 @@ const HEAD = 8;
 const FOOT = 58;
 /** Room that a value and a day take, so that none stands in another. */
 const VALUE_ROOM = 58;
-const DAY_ROOM = 100;
+const DAY_ROOM = 88;
 const DOT_ROOM = 7;
 
 /** The chart as a drawing of its own, with its text alternative inside. */
@@ -121,28 +121,29 @@ function paths(spots: readonly (Spot | null)[]): readonly string[] {
 
 /** A dot where a figure moved, and at both ends; a value wherever there is room for one. */
 function dots({ moved }: HistorySeries, spots: readonly (Spot | null)[]): readonly string[] {
-  const first = spots.findIndex((spot) => spot !== null);
-  const last = spots.findLastIndex((spot) => spot !== null);
-  const wanted = [...new Set([first, last, ...moved])].sort((a, b) => a - b);
-  const marked = wanted.map((index) => spots[index]).filter((spot) => spot !== undefined && spot !== null);
-  // The ends keep their values; between them each value needs room on both sides.
-  const labelled: Spot[] = [];
-  const end = marked.at(-1);
-  for (const spot of marked) {
-    const before = labelled.at(-1);
-    const roomBefore = before === undefined || spot.x - before.x >= VALUE_ROOM;
-    const roomAfter = spot === end || end === undefined || end.x - spot.x >= VALUE_ROOM;
-    if (spot === marked[0] || (roomBefore && roomAfter) || (spot === end && roomBefore)) labelled.push(spot);
+  const known = spots.filter((spot) => spot !== null);
+  const [first, last] = [known[0], known.at(-1)];
+  if (!first || !last) return [];
+  const between = moved.map((index) => spots[index]).filter((spot) => spot !== undefined && spot !== null);
+  // Where a figure moves at every turn, its least and its most say more than whichever value has room.
+  const crowded = between.length * DOT_ROOM > WIDTH - LEFT;
+  const telling = crowded ? [extreme(known, 1), extreme(known, -1)] : between;
+  const labelled: Spot[] = [first];
+  for (const spot of [last, ...telling]) {
+    if (labelled.every((other) => Math.abs(other.x - spot.x) >= VALUE_ROOM)) labelled.push(spot);
   }
-  let drawn = -DOT_ROOM;
-  return marked.flatMap((spot): string[] => {
+  const marked = crowded ? labelled : [...new Set([first, ...between, last])];
+  return marked.map((spot) => {
     const label = labelled.includes(spot)
       ? `<text class="point" x="${spot.x}" y="${spot.y - 8}" text-anchor="${anchorOf(spot.x)}">${svgText(spot.text)}</text>`
       : '';
-    if (spot.x - drawn < DOT_ROOM && label === '') return [];
-    drawn = spot.x;
-    return [`<circle class="dot" cx="${spot.x}" cy="${spot.y}" r="3.2"/>${label}`];
+    return `<circle class="dot" cx="${spot.x}" cy="${spot.y}" r="3.2"/>${label}`;
   });
+}
+
+/** The highest (1) or lowest (-1) on the drawing, the first of them. */
+function extreme(spots: readonly Spot[], towards: 1 | -1): Spot {
+  return spots.reduce((most, spot) => ((most.y - spot.y) * towards > 0 ? spot : most));
 }
 
 const anchorOf = (x: number): string => (x > WIDTH - RIGHT - 24 ? 'end' : x < LEFT + 24 ? 'start' : 'middle');
@@ -154,9 +155,10 @@ function foot({ revisions, series }: History, top: number, x: Placing): string {
   const taken: number[] = [];
   const days = [...new Set(wanted)].flatMap((index): string[] => {
     const [revision, at] = [revisions[index], x(index)];
-    if (!revision || taken.some((other) => Math.abs(other - at) < DAY_ROOM)) return [];
-    taken.push(at);
     const anchor = anchorOf(at);
+    const middle = at + (anchor === 'start' ? DAY_ROOM / 2 : anchor === 'end' ? -DAY_ROOM / 2 : 0);
+    if (!revision || taken.some((other) => Math.abs(other - middle) < DAY_ROOM)) return [];
+    taken.push(middle);
     return [
       `<line class="tick" x1="${at}" x2="${at}" y1="${top}" y2="${top + 5}"/>`,
       `<text class="day" x="${at}" y="${top + 18}" text-anchor="${anchor}">${svgText(revision.day)}</text>`,
@@ -176,7 +178,7 @@ function foot({ revisions, series }: History, top: number, x: Placing): string {
 const style =
   '.quern-history-chart{display:block;width:100%;height:auto;font:13px system-ui,-apple-system,"Segoe UI",Roboto,"Liberation Sans",sans-serif}' +
   '.quern-history-chart .paper{fill:#fdfcf9}.quern-history-chart text{fill:#22211e}.quern-history-chart .name{font-weight:600}' +
-  '.quern-history-chart .value{font-size:19px}.quern-history-chart .point{font-size:11.5px}.quern-history-chart .day{font-size:11px;fill:#5f5b52}' +
+  '.quern-history-chart .value{font-size:19px}.quern-history-chart .point{font-size:11.5px;paint-order:stroke;stroke:#fdfcf9;stroke-width:3px}.quern-history-chart .day{font-size:11px;fill:#5f5b52}' +
   '.quern-history-chart .line{fill:none;stroke:#22211e;stroke-width:1.6}.quern-history-chart .dot{fill:#22211e}' +
   '.quern-history-chart .rule{stroke:#ddd7ca}.quern-history-chart .tick{stroke:#5f5b52}' +
-  '@media (prefers-color-scheme:dark){.quern-history-chart .paper{fill:#181a1a}.quern-history-chart text{fill:#e9e5da}.quern-history-chart .day{fill:#b0aa9c}.quern-history-chart .line{stroke:#e9e5da}.quern-history-chart .dot{fill:#e9e5da}.quern-history-chart .rule{stroke:#3b3d3b}.quern-history-chart .tick{stroke:#b0aa9c}}';
+  '@media (prefers-color-scheme:dark){.quern-history-chart .paper{fill:#181a1a}.quern-history-chart text{fill:#e9e5da}.quern-history-chart .point{stroke:#181a1a}.quern-history-chart .day{fill:#b0aa9c}.quern-history-chart .line{stroke:#e9e5da}.quern-history-chart .dot{fill:#e9e5da}.quern-history-chart .rule{stroke:#3b3d3b}.quern-history-chart .tick{stroke:#b0aa9c}}';

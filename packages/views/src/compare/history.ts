@@ -1,7 +1,7 @@
-import { normaliseName, type Formula, type LedgerFood } from '@quern/compiler';
+import { normaliseName, type Flour, type Formula, type LedgerFood } from '@quern/compiler';
 import { nearest } from '@quern/text';
-import { add, compare, divide, HUNDRED, multiply, printMinutes, rational, ZERO, type Rational } from '@quern/quantity';
-import { printRange } from '@quern/syntax';
+import { add, compare, divide, HUNDRED, multiply, printMinutes, rational, sum, type Rational } from '@quern/quantity';
+import { printRange, type BakedFact } from '@quern/syntax';
 import { answer, refuse, type Answer } from '../common/answer.js';
 import { bakersFlour } from '../common/goes-by-flour.js';
 import type { Figured } from './changes.js';
@@ -12,6 +12,23 @@ import { eachGrams, hundredths, saltOnFlour } from './ledger-lines.js';
  * How chosen figures of a formula moved from revision to revision. Where the revisions come from is no matter here.
  */
 
+/** What the history tells of a formula; small, so that a thousand states can be held. */
+export interface FormulaFigures {
+  readonly title: string;
+  /** By name; what is not known is missing. */
+  readonly figures: ReadonlyMap<string, Rational>;
+  /** Each food's share in hundredths, on the flour where bakers reckon so, else of all that goes in; by the food's key. */
+  readonly shares: ReadonlyMap<string, FoodShare>;
+  readonly onFlour: boolean;
+  readonly baked: readonly BakedFact[];
+}
+
+interface FoodShare {
+  readonly names: readonly string[];
+  /** Undefined when a weight is not known. */
+  readonly percent: Rational | undefined;
+}
+
 /** One state of the formula. */
 export interface RevisionInput {
   /** As it is shown: a short commit id, or 'not committed'. */
@@ -21,9 +38,7 @@ export interface RevisionInput {
   /** What its writer said of it. */
   readonly subject: string;
   /** Undefined when the file could not be read or holds no such recipe then. */
-  readonly formula: Formula | undefined;
-  /** Minutes that somebody works. */
-  readonly handsOn?: number;
+  readonly formula: FormulaFigures | undefined;
 }
 
 /** A batch that was baked by some revision. */
@@ -66,92 +81,115 @@ interface FigureKind {
   readonly name: string;
   readonly unit: string;
   readonly print: Printer;
-  of(revision: RevisionInput): Rational | undefined;
+  of(formula: FormulaFigures): Rational | undefined;
 }
-
-const ofFormula =
-  (read: (formula: Formula) => Rational | undefined) =>
-  ({ formula }: RevisionInput): Rational | undefined =>
-    formula && read(formula);
-
-const percentOf = (read: (flour: NonNullable<Formula['flour']>) => Rational | undefined): FigureKind['of'] =>
-  ofFormula((formula) => {
-    const flour = bakersFlour(formula);
-    const share = flour && read(flour);
-    return share && hundredths(share);
-  });
 
 const minutes: Printer = (value) => printMinutes(value);
 
+const figureKind = (name: string, unit: string, print: Printer): FigureKind => ({
+  name,
+  unit,
+  print,
+  of: ({ figures }) => figures.get(name),
+});
+
 const KINDS: readonly FigureKind[] = [
-  { name: 'yield', unit: 'g', print: totals, of: ofFormula(({ dishGrams }) => dishGrams) },
-  { name: 'weight of each', unit: 'g', print: totals, of: ofFormula(eachGrams) },
-  { name: 'pieces', unit: '', print: counts, of: ofFormula(({ pieces }) => pieces) },
-  { name: 'servings', unit: '', print: counts, of: ofFormula(({ servings }) => servings) },
-  { name: 'flour', unit: 'g', print: totals, of: ofFormula((formula) => bakersFlour(formula)?.grams) },
-  { name: 'hydration', unit: '%', print: percents, of: percentOf(({ hydration }) => hydration) },
-  { name: 'water in all', unit: '%', print: percents, of: percentOf(({ allWater }) => allWater) },
-  { name: 'prefermented flour', unit: '%', print: percents, of: percentOf(({ prefermented }) => prefermented) },
-  {
-    name: 'salt',
-    unit: '%',
-    print: percents,
-    of: ofFormula((formula) => saltOnFlour(formula) ?? shareOf(formula, isSalt)),
-  },
-  {
-    name: 'hands-on time',
-    unit: 'min',
-    print: minutes,
-    of: ({ handsOn }) => (handsOn === undefined ? undefined : rational(handsOn)),
-  },
+  figureKind('yield', 'g', totals),
+  figureKind('weight of each', 'g', totals),
+  figureKind('pieces', '', counts),
+  figureKind('servings', '', counts),
+  figureKind('flour', 'g', totals),
+  figureKind('hydration', '%', percents),
+  figureKind('water in all', '%', percents),
+  figureKind('prefermented flour', '%', percents),
+  figureKind('salt', '%', percents),
+  figureKind('hands-on time', 'min', minutes),
 ];
 
 /** Names of the figures that may be asked for, besides any food. */
 export const historyFigures: readonly string[] = KINDS.map(({ name }) => name);
 
-const isSalt = (food: LedgerFood): boolean => food.food?.roles.includes('salt') ?? false;
-
-/** What some foods are of all that goes in, in hundredths; undefined when a weight is not known. */
-function shareOf(formula: Formula, counts: (food: LedgerFood) => boolean): Rational | undefined {
-  let own = ZERO;
-  let all = ZERO;
-  for (const make of formula.makes) {
-    for (const entry of make.pot.entries) {
-      if (entry.kind !== 'food') continue;
-      if (!entry.grams) return undefined;
-      for (const part of entry.parts) {
-        all = add(all, part.grams);
-        if (counts(part.food)) own = add(own, part.grams);
-      }
-    }
-  }
-  return all.n > 0n ? divide(multiply(own, HUNDRED), all) : undefined;
+/**
+ * The figures of a formula that a history can show.
+ * @param handsOn minutes that somebody works, where they are known
+ */
+export function figuresOf(formula: Formula, handsOn?: number): FormulaFigures {
+  const flour = bakersFlour(formula);
+  const shares = sharesOf(formula, flour);
+  const percent = (share: Rational | undefined): Rational | undefined => share && hundredths(share);
+  const all: readonly (readonly [string, Rational | undefined])[] = [
+    ['yield', formula.dishGrams],
+    ['weight of each', eachGrams(formula)],
+    ['pieces', formula.pieces],
+    ['servings', formula.servings],
+    ['flour', flour?.grams],
+    ['hydration', percent(flour?.hydration)],
+    ['water in all', percent(flour?.allWater)],
+    ['prefermented flour', percent(flour?.prefermented)],
+    ['salt', saltOnFlour(formula) ?? saltIn(formula, shares)],
+    ['hands-on time', handsOn === undefined ? undefined : rational(handsOn)],
+  ];
+  return {
+    title: formula.title + (formula.variant === undefined ? '' : `, ${formula.variant}`),
+    figures: new Map(all.filter((one): one is readonly [string, Rational] => one[1] !== undefined)),
+    shares,
+    onFlour: flour !== undefined,
+    baked: formula.facts.baked.map(({ content }) => content),
+  };
 }
 
-/** A food's share: on the flour where bakers reckon so, else of all that goes in. */
+function sharesOf(formula: Formula, flour: Flour | undefined): ReadonlyMap<string, FoodShare> {
+  const names = ({ name, food }: LedgerFood): string[] => [
+    normaliseName(name),
+    ...(food ? [normaliseName(food.name)] : []),
+  ];
+  if (flour) return new Map(flour.formula.map(({ food, percent }) => [food.key, { names: names(food), percent }]));
+  const parts = formula.makes.flatMap(({ pot }) =>
+    pot.entries.filter(({ kind }) => kind === 'food').flatMap((entry) => entry.parts),
+  );
+  const all = sum(parts.map(({ grams }) => grams));
+  const known = all.n > 0n && formula.makes.every(({ pot }) => pot.unknown.length === 0);
+  const shares = new Map<string, FoodShare>();
+  for (const { food, grams } of parts) {
+    const share = known ? divide(multiply(grams, HUNDRED), all) : undefined;
+    const before = shares.get(food.key)?.percent;
+    shares.set(food.key, { names: names(food), percent: share && before ? add(share, before) : share });
+  }
+  return shares;
+}
+
+/** Salt of all that goes in, where nobody reckons on flour. */
+function saltIn(formula: Formula, shares: ReadonlyMap<string, FoodShare>): Rational | undefined {
+  const salts = new Set(
+    formula.makes
+      .flatMap(({ pot }) => pot.entries.flatMap(({ parts }) => parts))
+      .filter(({ food }) => food.food?.roles.includes('salt'))
+      .map(({ food }) => food.key),
+  );
+  const own = [...shares].filter(([key]) => salts.has(key)).map(([, { percent }]) => percent);
+  return own.every((percent) => percent !== undefined) ? sum(own) : undefined;
+}
+
+/** A food's share, whatever it was called in any revision. */
 function foodKind(name: string, revisions: readonly RevisionInput[]): FigureKind | undefined {
   const wanted = normaliseName(name);
-  const is = (food: LedgerFood): boolean =>
-    normaliseName(food.name) === wanted || (food.food !== undefined && normaliseName(food.food.name) === wanted);
-  const foods = revisions.flatMap(({ formula }) => (formula ? foodsOf(formula) : []));
-  const keys = new Set(foods.filter(is).map(({ key }) => key));
+  const formulas = revisions.flatMap(({ formula }) => (formula ? [formula] : []));
+  const keys = new Set(
+    formulas.flatMap(({ shares }) => [...shares].filter(([, { names }]) => names.includes(wanted)).map(([key]) => key)),
+  );
   if (keys.size === 0) return undefined;
-  const onFlour = revisions.some(({ formula }) => formula && bakersFlour(formula));
+  const onFlour = formulas.some((formula) => formula.onFlour);
   return {
     name: `${name} ${onFlour ? 'on flour' : 'of all that goes in'}`,
     unit: '%',
     print: percents,
-    of: ofFormula((formula) => {
-      const flour = bakersFlour(formula);
-      if (!flour) return onFlour ? undefined : shareOf(formula, ({ key }) => keys.has(key));
-      const own = flour.formula.filter(({ food }) => keys.has(food.key));
-      return own.reduce((sum, { percent }) => add(sum, percent), ZERO);
-    }),
+    of: (formula) => {
+      if (onFlour && !formula.onFlour) return undefined;
+      const own = [...formula.shares].filter(([key]) => keys.has(key)).map(([, { percent }]) => percent);
+      return own.every((percent) => percent !== undefined) ? sum(own) : undefined;
+    },
   };
 }
-
-const foodsOf = (formula: Formula): readonly LedgerFood[] =>
-  formula.makes.flatMap(({ pot }) => pot.entries.flatMap(({ parts }) => parts.map(({ food }) => food)));
 
 /** What is drawn unless something is asked for, where it is known at all. */
 const USUAL = ['yield', 'hydration', 'salt', 'hands-on time'];
@@ -171,7 +209,7 @@ export function historyOf(revisions: readonly RevisionInput[], wanted: readonly 
   const known = wanted.length > 0 ? series : series.filter(({ points }) => points.some((point) => point !== null));
   const last = revisions.findLast(({ formula }) => formula)?.formula;
   return answer({
-    title: last ? last.title + (last.variant === undefined ? '' : `, ${last.variant}`) : '',
+    title: last?.title ?? '',
     revisions: withBaked(revisions),
     series: known,
   });
@@ -179,7 +217,7 @@ export function historyOf(revisions: readonly RevisionInput[], wanted: readonly 
 
 function unknownFigure(name: string, revisions: readonly RevisionInput[]): Answer<History> {
   const last = revisions.findLast(({ formula }) => formula)?.formula;
-  const foods = last ? [...new Set(foodsOf(last).map((food) => food.name))] : [];
+  const foods = [...(last?.shares.values() ?? [])].flatMap(({ names }) => names);
   const near = nearest(normaliseName(name), [...historyFigures, ...foods])[0];
   const help =
     near === undefined ? `choose ${historyFigures.join(', ')}, or a food of the recipe` : `did you mean ${near}?`;
@@ -187,7 +225,7 @@ function unknownFigure(name: string, revisions: readonly RevisionInput[]): Answe
 }
 
 function seriesOf({ name, unit, print, of }: FigureKind, revisions: readonly RevisionInput[]): HistorySeries {
-  const values = revisions.map(of);
+  const values = revisions.map(({ formula }) => formula && of(formula));
   const moved: number[] = [];
   let before: Rational | undefined;
   for (const [index, value] of values.entries()) {
@@ -207,7 +245,7 @@ function seriesOf({ name, unit, print, of }: FigureKind, revisions: readonly Rev
 function withBaked(revisions: readonly RevisionInput[]): readonly Revision[] {
   const newest = revisions.findLast(({ formula }) => formula)?.formula;
   const records = new Map<number, BakedRecord[]>();
-  for (const { content } of newest?.facts.baked ?? []) {
+  for (const content of newest?.baked ?? []) {
     const at = revisionBaked(revisions, content.date);
     const record: BakedRecord = {
       day: content.date,
@@ -228,8 +266,7 @@ function withBaked(revisions: readonly RevisionInput[]): readonly Revision[] {
 
 /** Index of the revision by which something was baked on a day: the last one up to that day, and before it was told of. */
 function revisionBaked(revisions: readonly RevisionInput[], day: string): number {
-  const tells = ({ formula }: RevisionInput): boolean =>
-    formula?.facts.baked.some(({ content }) => content.date === day) ?? false;
+  const tells = ({ formula }: RevisionInput): boolean => formula?.baked.some(({ date }) => date === day) ?? false;
   const told = revisions.findIndex(tells);
   const before = told < 0 ? revisions : revisions.slice(0, told);
   const at = before.findLastIndex((revision) => revision.day <= day);

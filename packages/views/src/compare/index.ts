@@ -28,9 +28,11 @@ export {
 export type { ComparisonRow, Tone } from './rows.js';
 export { summaryOf } from './summary.js';
 export {
+  figuresOf,
   historyFigures,
   historyOf,
   type BakedRecord,
+  type FormulaFigures,
   type History,
   type HistorySeries,
   type Revision,
