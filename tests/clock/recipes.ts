@@ -1,6 +1,6 @@
 import { compile, type Compiled } from '@quern/compiler';
 import { createFoodBook } from '@quern/foods';
-import { memoryHost } from '@quern/testkit';
+import { memoryHost, splitExample } from '@quern/testkit';
 import type { Diagnostic } from '@quern/text';
 import {
   awakeHours,
@@ -16,8 +16,10 @@ import { planDated, readMoment, type DatedPlan } from '@quern/publish';
 
 const foods = createFoodBook();
 
+/** A line `=== NAME` begins another file that the first may use. */
 export function compiled(text: string): Compiled {
-  return compile('main.quern', text, memoryHost([{ path: 'main.quern', text }], foods));
+  const files = splitExample(text);
+  return compile('main.quern', files[0]?.text ?? '', memoryHost(files, foods));
 }
 
 /** All recipes of a text, wanted together; or its menu. */

@@ -311,6 +311,68 @@ describe('worked by hand', () => {
     ]);
   });
 
+  test('a thing made in another file is planned with what draws it, as far as it is needed', () => {
+    // The curd is drawn for the tart and keeps two days; it is boiled right before, at 15:45 for 10 min. What that file
+    // makes after the curd is not.
+    const text = [
+      'use curd from curd.quern',
+      'recipe Tart',
+      '',
+      'make tart',
+      '  200 g curd',
+      '  hands 5 min: Fill.',
+      '=== curd.quern',
+      'recipe Curd Buns',
+      '',
+      'make curd',
+      '  300 g sugar',
+      '  hob 10 min: Boil.',
+      '  keeps 2 d at 4 C',
+      '',
+      'make buns',
+      '  100 g curd',
+      '  hands 30 min: Fill the buns.',
+    ].join('\n');
+    expect(rows(planAt(text, at(16), usual).plan)).toEqual([
+      'hob 0 15:45 to 0 15:55: Boil.',
+      'hands 0 15:55 to 0 16:00: Fill.',
+    ]);
+  });
+
+  test('twice a recipe takes twice the shelves, and no longer', () => {
+    // One shelf for four servings, two for eight: they fill the oven, so the other dish cannot share it and goes first.
+    const text = (servings: number): string =>
+      [
+        'recipe Gratin',
+        'serves 4',
+        '',
+        'make gratin',
+        '  1 kg leeks',
+        '  oven 30 min at 180 C using 1 shelf: Bake the gratin.',
+        '',
+        'recipe Tart',
+        'serves 4',
+        '',
+        'make tart',
+        '  500 g leeks',
+        '  oven 20 min at 180 C using 1 shelf: Bake the tart.',
+        '  keeps 1 d at 20 C',
+        '',
+        'menu Supper',
+        'course 18:00',
+        `  ${servings} servings of Gratin`,
+        '  4 servings of Tart',
+      ].join('\n');
+    expect(rows(planAt(text(4), 0, usual).plan)).toEqual([
+      'oven 0 17:30 to 0 18:00: Bake the gratin.',
+      'oven 0 17:40 to 0 18:00: Bake the tart.',
+    ]);
+    expect(rows(planAt(text(8), 0, usual).plan)).toEqual([
+      'oven 0 17:10 to 0 17:30: Bake the tart.',
+      'oven 0 17:30 to 0 18:00: Bake the gratin.',
+    ]);
+  });
+
   test('a saved thing is ready where it is saved, not when its make is done', () => {
     // The syrup is saved after the first step; the glaze of it takes 5 min and is wanted when the cake is brushed at
     // 15:55. The cake's own wait of 60 min does not hold the glaze up.

@@ -189,7 +189,12 @@ function products(bound: Bound, run: LedgerRun): ReadonlyMap<string, Product> {
       parts: made?.parts ?? [],
       grams: made?.grams,
       draws: made?.draws ?? [],
-      ...(named.used?.formula ? { formula: named.used.formula } : {}),
+      ...(named.used?.formula
+        ? {
+            formula: named.used.formula,
+            origin: { makeIndex: named.used.makeIndex, itemIndex: named.used.itemIndex },
+          }
+        : {}),
     });
   }
   return result;

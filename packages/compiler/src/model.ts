@@ -115,8 +115,9 @@ export interface Product {
   readonly grams: Rational | undefined;
   /** Draws of it in order. */
   readonly draws: readonly Draw[];
-  /** For `use`: the formula it comes from and the make in it. */
+  /** For `use`: the formula it comes from, and the make of that (and the item in it, for a saved thing; else -1). */
   readonly formula?: Formula;
+  readonly origin?: { readonly makeIndex: number; readonly itemIndex: number };
 }
 
 export interface Draw {

@@ -1,4 +1,4 @@
-import type { ClockPlan, Minute } from '@quern/views';
+import { hourText, type ClockPlan, type Minute } from '@quern/views';
 import type { ZonedCalendar } from './zoned-calendar.js';
 
 /** The version of the form below; it changes when a field changes its meaning or goes. */
@@ -20,7 +20,7 @@ export function clockJsonValue(plan: ClockPlan, dates: ZonedCalendar | undefined
   const moment = (minute: Minute): JsonMoment => {
     if (dates) return dates.at(minute).toString({ timeZoneName: 'never', smallestUnit: 'second' });
     const { day, clock } = plan.calendar.local(minute);
-    return { day: day - firstDay + 1, time: clockOf(clock) };
+    return { day: day - firstDay + 1, time: hourText(clock) };
   };
   const length = (minutes: Minute): string => `PT${minutes}M`;
   return {
@@ -29,7 +29,7 @@ export function clockJsonValue(plan: ClockPlan, dates: ZonedCalendar | undefined
     title: plan.title,
     mode: plan.mode,
     ...(dates && { timeZone: dates.zone }),
-    awake: { from: clockOf(plan.kitchen.awake.from), to: clockOf(plan.kitchen.awake.to) },
+    awake: { from: hourText(plan.kitchen.awake.from), to: hourText(plan.kitchen.awake.to) },
     totals: {
       handsOn: length(plan.totals.handsOn),
       total: length(plan.totals.total),
@@ -42,6 +42,7 @@ export function clockJsonValue(plan: ClockPlan, dates: ZonedCalendar | undefined
       optimal: plan.quality.optimal,
       points: plan.quality.points,
       perhapsBetterBy: plan.quality.perhapsBetterBy,
+      perhapsBetterPercent: plan.quality.perhapsBetterPercent,
       visits: plan.quality.visits,
       steps: plan.quality.steps,
     },
@@ -102,6 +103,3 @@ export function clockJsonValue(plan: ClockPlan, dates: ZonedCalendar | undefined
     })),
   };
 }
-
-const clockOf = (clock: Minute): string =>
-  `${String(Math.floor(clock / 60)).padStart(2, '0')}:${String(clock % 60).padStart(2, '0')}`;

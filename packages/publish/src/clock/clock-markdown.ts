@@ -1,5 +1,14 @@
-import { dayPart, timetable, type ClockPlan, type DayPart, type TimetableDay, type TimetableEntry } from '@quern/views';
+import {
+  dayPart,
+  hourText,
+  timetable,
+  type ClockPlan,
+  type DayPart,
+  type TimetableDay,
+  type TimetableEntry,
+} from '@quern/views';
 import { markdownText } from '../escape.js';
+import { entryNote, entryReasons } from './entry-words.js';
 import { qualityText, totalsText } from './clock-words.js';
 import type { Moments } from './moments.js';
 
@@ -39,26 +48,17 @@ function dayParts(day: TimetableDay, options: ClockMarkdownOptions, several: boo
   }
   const best = day.atBest.length > 0 ? [`At its best: ${day.atBest.map(markdownText).join(', ')}.`] : [];
   return groups.flatMap(({ part, entries }, index) => [
-    `${'#'.repeat(level)} ${markdownText(options.moments.day(day))}, ${part}`,
+    `${'#'.repeat(level)} ${markdownText(options.moments.part(day, part))}`,
     ...(index === 0 ? best : []),
     entries.map((entry) => item(entry, options, several)).join('\n'),
   ]);
 }
 
 function item(entry: TimetableEntry, options: ClockMarkdownOptions, several: boolean): string {
-  const clock = `${String(Math.floor(entry.clock / 60)).padStart(2, '0')}:${String(entry.clock % 60).padStart(2, '0')}`;
-  const whose = several && entry.make !== '' && entry.dish !== entry.make ? [entry.dish, entry.make] : [entry.make];
-  const until = entry.kind === 'wait' && entry.until - entry.at >= 60 ? `until ${options.moments.at(entry.until)}` : '';
-  const note = [...whose, entry.lasts, entry.heat ?? '', until].filter((text) => text !== '');
-  const reasons =
-    options.why && entry.reasons
-      ? [
-          ...entry.reasons.mayMove.map((why) => `may move: ${why}`),
-          ...entry.reasons.mayNot.map((why) => `may not: ${why}`),
-        ]
-      : [];
+  const note = entryNote(entry, options.moments, several);
+  const kind = entry.kind === 'wait' ? '*wait*, ' : '';
   return [
-    `- **${clock}** ${entry.kind === 'wait' ? '*wait*, ' : ''}${markdownText(entry.text)}${note.length > 0 ? ` (${markdownText(note.join(', '))})` : ''}`,
-    ...reasons.map((why) => `  - ${markdownText(why)}`),
+    `- **${hourText(entry.clock)}** ${kind}${markdownText(entry.text)}${note === '' ? '' : ` (${markdownText(note)})`}`,
+    ...entryReasons(entry, options.why).map((why) => `  - ${markdownText(why)}`),
   ].join('\n');
 }

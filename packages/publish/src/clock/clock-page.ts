@@ -1,6 +1,7 @@
-import { timetable, type ClockPlan, type Minute, type TimetableDay, type TimetableEntry } from '@quern/views';
+import { hourText, timetable, type ClockPlan, type Minute, type TimetableDay, type TimetableEntry } from '@quern/views';
 import { element, toHtml, type ElementNode } from '../html/tree.js';
 import { clockSvg } from './clock-chart.js';
+import { entryNote, entryReasons } from './entry-words.js';
 import { qualityText, totalsText } from './clock-words.js';
 import type { Moments } from './moments.js';
 
@@ -83,21 +84,12 @@ function daySection(day: TimetableDay, options: ClockPageOptions, several: boole
 }
 
 function entryItem(entry: TimetableEntry, options: ClockPageOptions, several: boolean): ElementNode {
-  const clock = `${String(Math.floor(entry.clock / 60)).padStart(2, '0')}:${String(entry.clock % 60).padStart(2, '0')}`;
-  const whose = several && entry.make !== '' && entry.dish !== entry.make ? [entry.dish, entry.make] : [entry.make];
-  const until = entry.kind === 'wait' && entry.until - entry.at >= 60 ? `until ${options.moments.at(entry.until)}` : '';
-  const note = [...whose, entry.lasts, entry.heat ?? '', until].filter((text) => text !== '').join(', ');
-  const reasons =
-    options.why && entry.reasons
-      ? [
-          ...entry.reasons.mayMove.map((why) => `may move: ${why}`),
-          ...entry.reasons.mayNot.map((why) => `may not: ${why}`),
-        ]
-      : [];
+  const note = entryNote(entry, options.moments, several);
+  const reasons = entryReasons(entry, options.why);
   return element(
     'li',
     { className: ['entry', entry.kind] },
-    element('span', { className: ['clock'] }, clock),
+    element('span', { className: ['clock'] }, hourText(entry.clock)),
     element('span', { className: ['lane'] }, entry.kind),
     element(
       'span',

@@ -1,4 +1,5 @@
 import {
+  hourText,
   timetable,
   type ClockPlan,
   type Minute,
@@ -7,6 +8,7 @@ import {
   type TimetableEntry,
 } from '@quern/views';
 import { plainText } from '../escape.js';
+import { entryNote, entryReasons } from './entry-words.js';
 import { qualityText, totalsText } from './clock-words.js';
 import type { Moments } from './moments.js';
 
@@ -61,22 +63,9 @@ function dayLines(day: TimetableDay, options: ClockTextOptions, several: boolean
 }
 
 function entryLines(entry: TimetableEntry, options: ClockTextOptions, several: boolean): string[] {
-  const clock = `${String(Math.floor(entry.clock / 60)).padStart(2, '0')}:${String(entry.clock % 60).padStart(2, '0')}`;
-  const whose = several && entry.make !== '' && entry.make !== entry.dish ? `${entry.dish}, ${entry.make}` : entry.make;
-  const note = [whose, entry.lasts, entry.heat, waitUntil(entry, options)].filter(Boolean).join(', ');
-  const reasons =
-    options.why && entry.reasons
-      ? [
-          ...entry.reasons.mayMove.map((why) => `may move: ${why}`),
-          ...entry.reasons.mayNot.map((why) => `may not: ${why}`),
-        ]
-      : [];
+  const note = plainText(entryNote(entry, options.moments, several));
   return [
-    `  ${clock}  ${WORD[entry.kind].padEnd(7)}${plainText(entry.text)}${note ? `  [${plainText(note)}]` : ''}`,
-    ...reasons.map((why) => `                 ${plainText(why)}`),
+    `  ${hourText(entry.clock)}  ${WORD[entry.kind].padEnd(7)}${plainText(entry.text)}${note ? `  [${note}]` : ''}`,
+    ...entryReasons(entry, options.why).map((why) => `                 ${plainText(why)}`),
   ];
-}
-
-function waitUntil(entry: TimetableEntry, options: ClockTextOptions): string | undefined {
-  return entry.kind === 'wait' && entry.until - entry.at >= 60 ? `until ${options.moments.at(entry.until)}` : undefined;
 }

@@ -18,8 +18,8 @@ export function totalsText(plan: ClockPlan, moments: Moments): [string, string][
 
 /** What is known of how good the plan is. */
 export function qualityText(plan: ClockPlan): string {
-  const { optimal, perhapsBetterBy, visits } = plan.quality;
+  const { optimal, perhapsBetterPercent, visits } = plan.quality;
   const often = visits === 1 ? 'one visit to the kitchen' : `${visits} visits to the kitchen`;
   if (optimal) return `Optimal, with ${often}: no plan is better by the rules of the clock.`;
-  return `With ${often}. The search was stopped: a plan up to ${Math.ceil(perhapsBetterBy)} points better is not ruled out.`;
+  return `With ${often}. The search ended before it had seen everything: a plan that costs up to ${perhapsBetterPercent} % less by the rules of the clock is not ruled out.`;
 }

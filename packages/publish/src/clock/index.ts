@@ -6,7 +6,7 @@ export { clockMarkdown, type ClockMarkdownOptions } from './clock-markdown.js';
 export { clockJson, clockJsonValue, CLOCK_JSON_VERSION } from './clock-json.js';
 export { clockICalendar, type ICalendarOptions } from './icalendar.js';
 export { qualityText, totalsText } from './clock-words.js';
-export { datedMoments, relativePart, undatedMoments, type Moments } from './moments.js';
+export { datedMoments, undatedMoments, type Moments } from './moments.js';
 export {
   isZone,
   midnightOf,

@@ -1,4 +1,4 @@
-import { hourText, dayPart, type Minute, type TimetableDay } from '@quern/views';
+import { hourText, type DayPart, type Minute, type TimetableDay } from '@quern/views';
 import type { ZonedCalendar } from './zoned-calendar.js';
 
 const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
@@ -21,6 +21,8 @@ const MONTHS = [
 export interface Moments {
   /** 'Friday 7 May 2027' or 'Day 1, two days before'. */
   day(day: TimetableDay): string;
+  /** 'Friday 7 May 2027, evening' or 'Day 1, evening: the evening before'. */
+  part(day: TimetableDay, part: DayPart): string;
   /** 'Fri 7 May 18:57' or 'day 1, 18:57': short, for one line. */
   at(minute: Minute): string;
   /** 'Friday 7 May 2027', or 'two months after' for a plan without dates. */
@@ -34,6 +36,7 @@ export function datedMoments(calendar: ZonedCalendar): Moments {
   };
   return {
     day: ({ at }) => date(at),
+    part: ({ at }, part) => `${date(at)}, ${part}`,
     date,
     at: (minute) => {
       const at = calendar.at(minute);
@@ -54,6 +57,10 @@ export function undatedMoments(
       const before = daysBeforeText(daysBefore);
       return before === '' ? `Day ${ordinal}` : `Day ${ordinal}, ${before}`;
     },
+    part: ({ ordinal, daysBefore }, part) => {
+      const before = daysBefore === 1 ? `the ${part} before` : daysBeforeText(daysBefore);
+      return `Day ${ordinal}, ${part}${before === '' ? '' : `: ${before}`}`;
+    },
     date: (minute) => {
       const days = local(minute).day - ready;
       return days > 0 ? `${days} ${days === 1 ? 'day' : 'days'} after` : daysBeforeText(-days) || 'the day itself';
@@ -71,12 +78,4 @@ function daysBeforeText(days: number): string {
   if (days === 0) return '';
   if (days < 0) return `${COUNTED[-days] || (days === -1 ? 'the' : -days)} ${days === -1 ? 'day' : 'days'} after`;
   return days === 1 ? 'the day before' : `${COUNTED[days] ?? days} days before`;
-}
-
-/** 'the evening before', 'in the morning', 'two days before, in the evening': a part of a day without a date. */
-export function relativePart(daysBefore: number, clock: Minute): string {
-  const part = dayPart(clock);
-  if (daysBefore === 0) return part === 'night' ? 'at night' : `in the ${part}`;
-  if (daysBefore === 1) return `the ${part} before`;
-  return `${daysBeforeText(daysBefore)}, ${part === 'night' ? 'at night' : `in the ${part}`}`;
 }

@@ -51,9 +51,18 @@ export function explain(problem: PlanProblem, budget: Budget): NoPlan {
     why,
     later: otherTime(problem, 'later', budget),
     earlier: otherTime(problem, 'earlier', budget),
-    changes: changesFor(problem, budget),
+    changes: sensible(changesFor(problem, budget)),
     members: why.kind === 'limits' ? membersOf(problem, budget) : [],
   };
+}
+
+/** Changes by more than half a day and half of what is allowed are no help to anybody. */
+function sensible(changes: readonly Change[]): readonly Change[] {
+  const far = ({ allowed: { least, most }, needed }: Change): boolean => {
+    const off = needed > most ? needed - most : least - needed;
+    return off > 720 && off * 2 > (needed > most ? most : least);
+  };
+  return changes.some(far) ? [] : changes;
 }
 
 /** The nearest other ready time at which somebody is up to eat. */

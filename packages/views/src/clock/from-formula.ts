@@ -335,8 +335,7 @@ class DishParts {
     if (!origin) return;
     const waiting = this.#waiting(make, scope, index);
     if (!waiting) return;
-    const { product } = origin;
-    const until = product.itemIndex >= 0 ? product.itemIndex : origin.make.items.length;
+    const { product, until } = origin;
     const drawnAt = new Set(
       product.draws.map((draw) => this.#waiting(formula.makes[draw.makeIndex] ?? make, scope, draw.itemIndex)),
     );
@@ -367,8 +366,7 @@ class DishParts {
     return make.items.slice(0, until).flatMap((item) => {
       const origin = item.kind === 'in' ? originOf(formula, item, scope) : undefined;
       if (!origin) return [];
-      const end = origin.product.itemIndex >= 0 ? origin.product.itemIndex : origin.make.items.length;
-      return this.#ends(origin.formula, origin.make, origin.scope, end);
+      return this.#ends(origin.formula, origin.make, origin.scope, origin.until);
     });
   }
 }
@@ -432,6 +430,8 @@ interface Origin {
   readonly make: Make;
   readonly scope: string;
   readonly product: Product;
+  /** How many items of the make have to be done: all, or those up to where a thing is saved. */
+  readonly until: number;
 }
 
 /** Where a drawn product is made: in this recipe, or in the one that it is used from. */
@@ -440,7 +440,15 @@ function originOf(formula: Formula, item: InItem, scope: string): Origin | undef
   const product = formula.products.get(normaliseName(item.source.product));
   if (!product) return undefined;
   const from = product.formula ?? formula;
-  const make = from.makes[product.makeIndex];
+  const { makeIndex, itemIndex } = product.origin ?? product;
+  const make = from.makes[makeIndex];
   if (!make) return undefined;
-  return { formula: from, make, scope: product.formula ? `${scope}${normaliseName(product.name)}:` : scope, product };
+  const until = itemIndex >= 0 ? itemIndex : make.items.length;
+  return {
+    formula: from,
+    make,
+    scope: product.formula ? `${scope}${normaliseName(product.name)}:` : scope,
+    product,
+    until,
+  };
 }

@@ -54,7 +54,7 @@ export interface ClockOptions {
 /** Steps of the search before the clock is content with what it has found; some seconds. */
 export const USUAL_BUDGET: Budget = { steps: 50_000 };
 /** An explanation asks several smaller questions. */
-const QUESTION: Budget = { steps: 5_000 };
+const QUESTION: Budget = { steps: 2_000 };
 
 /**
  * The timetable of some recipes: when to start, what to do when. Nothing is planned, and every reason is told, when a

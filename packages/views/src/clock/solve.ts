@@ -1,6 +1,6 @@
 import { gather } from './gather.js';
 import { buildNetwork, type Aim } from './network.js';
-import { POINT, priceEarly, VISIT } from './prices.js';
+import { POINT, priceEarly, quotientUp, VISIT } from './prices.js';
 import type { Link, Minute, PlanProblem } from './problem.js';
 import { search, type Budget, type Found, type SearchResult } from './search.js';
 
@@ -10,8 +10,10 @@ export interface Quality {
   readonly optimal: boolean;
   /** Points against the plan, visits to the kitchen among them; without what a dish is done too early. */
   readonly points: number;
-  /** At most so many points better could a plan be that was not found; 0 when optimal. */
+  /** At most so many points better could a plan be that was not found, being done too early counted; 0 when optimal. */
   readonly perhapsBetterBy: number;
+  /** The same in hundredths of all that this plan costs, rounded up. */
+  readonly perhapsBetterPercent: number;
   /** How often somebody comes into the kitchen for hands-on work. */
   readonly visits: number;
   readonly steps: number;
@@ -64,6 +66,7 @@ function best(
         optimal: result.complete && drawn.complete && before.proven,
         points: (drawn.plan.cost - early + VISIT * drawn.visits) / POINT,
         perhapsBetterBy: (gap + unproven) / POINT,
+        perhapsBetterPercent: quotientUp((gap + unproven) * 100, Math.max(1, drawn.plan.cost + VISIT * drawn.visits)),
         visits: drawn.visits,
         steps: steps + drawn.steps,
       },
