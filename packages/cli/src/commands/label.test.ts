@@ -70,7 +70,7 @@ describe('quern label', () => {
     const { code, out, err } = await quern('egg.quern', '--variant', 'egg');
     expect(code).toBe(1);
     expect(err).toMatch(/egg\.quern:4:\d+: error A01/);
-    expect(out).toMatch(/“free of egg” is contradicted by egg/);
+    expect(out).toMatch(/“free of eggs” is contradicted by egg/);
   });
 
   test('names an unknown food at the top, and with --strict gives exit code 1', async () => {

@@ -11,7 +11,7 @@ import {
 } from '@quern/publish';
 import { label as makeLabel, MARKETS, type Label, type LabelOptions } from '@quern/views';
 import { defineCommand, UsageError, type ExitCode } from '../command.js';
-import { chooseFormula, loadFile, RECIPE_OPTIONS, tellErrors, type Loaded } from '../recipe/load.js';
+import { chooseFormula, foodBook, loadFile, RECIPE_OPTIONS, tellErrors, type Loaded } from '../recipe/load.js';
 import { giveOut, OUTPUT_OPTION } from '../recipe/output-option.js';
 import { widthOf } from '../system/paint.js';
 import type { System } from '../system/system.js';
@@ -74,6 +74,7 @@ export const label = defineCommand({
     const { value, diagnostics } = makeLabel(chooseFormula(loaded, options), {
       market: MARKETS.find((one) => one === options.market) ?? 'none',
       kitchens: loaded.compiled.kitchens,
+      sourceText: (id) => foodBook().source(id),
       pictured: (options.pictured ?? '')
         .split(',')
         .map((one) => one.trim())

@@ -60,6 +60,7 @@ export function labelJson(label: Label): LabelJson {
     guidance: label.guidance,
     notes: [...label.statement.notes, ...label.notes],
     explanations: label.explanations,
+    sources: label.sources,
   };
 }
 

@@ -1,11 +1,12 @@
-import { marketNames, type Declaration, type Explanation, type Label } from '@quern/views';
+import { marketNames, type Declaration, type Explanation, type Label, type Printed } from '@quern/views';
 import { htmlPage } from '../card/card-page.js';
 import { element, type Child, type ElementNode } from '../html/tree.js';
 import { labelStyle } from './label-style.js';
 import {
   allergenReasons,
   allergenWords,
-  figureWords,
+  explanationCells,
+  figureParts,
   ingredientRuns,
   NO_CAUTION,
   portionWords,
@@ -61,7 +62,17 @@ export function labelTree(label: Label, options: LabelPageOptions = {}): Element
     section(label.declaration.heading, declarationTable(label.declaration)),
     element('ul', { className: ['quern-notes'] }, ...notes.map((note) => element('li', {}, note))),
     section('Cautions', cautions(label, options), element('p', { className: ['quern-quiet'] }, label.guidance)),
-    options.explain && section('Where the figures come from', ...label.explanations.map(explanationTable)),
+    options.explain &&
+      section(
+        'Where the figures come from',
+        ...label.explanations.map(explanationTable),
+        label.sources.length > 0 &&
+          element(
+            'ul',
+            { className: ['quern-notes'] },
+            ...label.sources.map(({ id, text }) => element('li', {}, `${id}: ${text}`)),
+          ),
+      ),
   );
 }
 
@@ -82,6 +93,13 @@ function cautions(label: Label, options: LabelPageOptions): Child {
   );
 }
 
+/** A figure and its ends, each unbroken; a line may end between the two. */
+function figureNodes(printed: Printed): Child[] {
+  const { figure, range } = figureParts(printed);
+  const whole = (text: string): ElementNode => element('span', {}, text);
+  return range === '' ? [whole(figure)] : [whole(figure), ' ', whole(range)];
+}
+
 function declarationTable({ heading, columns, percentHeading, rows }: Declaration): ElementNode {
   const head = element(
     'tr',
@@ -95,8 +113,8 @@ function declarationTable({ heading, columns, percentHeading, rows }: Declaratio
       'tr',
       { className: [`quern-level-${level}`] },
       element('th', { scope: 'row' }, name),
-      ...values.map((value) => element('td', {}, figureWords(value))),
-      percentHeading !== undefined && element('td', {}, percents.map((one) => (one ? figureWords(one) : '')).join('')),
+      ...values.map((value) => element('td', {}, figureNodes(value))),
+      percentHeading !== undefined && element('td', {}, ...percents.map((one) => one && figureNodes(one))),
     ),
   );
   // A table that can be scrolled must be reachable by keyboard.
@@ -123,19 +141,7 @@ function explanationTable({ name, unit, total, atLeast, rows }: Explanation): El
       'table',
       {},
       element('caption', {}, title),
-      element(
-        'tbody',
-        {},
-        ...rows.map(({ food, entry, grams, per100, amount, sources }) =>
-          cells([
-            food,
-            `${grams} g`,
-            per100 === undefined ? 'no figure' : `${per100} ${unit} in 100 g`,
-            `${amount} ${unit}`,
-            entry === undefined ? 'not in the table' : `${entry}: ${sources.join(' ')}`,
-          ]),
-        ),
-      ),
+      element('tbody', {}, ...rows.map((row) => cells(explanationCells(row, unit)))),
     ),
   );
 }

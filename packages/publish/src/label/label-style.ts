@@ -20,7 +20,9 @@ font:1rem/1.5 "Iowan Old Style",Palatino,Charter,"Bitstream Charter",Georgia,ser
 .quern-label tbody th{font-weight:600}
 .quern-label tbody .quern-level-1 th{font-weight:400;padding-inline-start:1.2rem}
 .quern-label tbody .quern-level-2 th{font-weight:400;padding-inline-start:2.4rem}
-.quern-label td,.quern-label thead th+th{text-align:end;white-space:nowrap}
+.quern-label td,.quern-label thead th+th{text-align:end}
+.quern-label td span{white-space:nowrap}
+.quern-label caption~tbody td{white-space:nowrap}
 .quern-label .quern-scroll{overflow-x:auto}
 .quern-label caption{padding:.8rem 0 .2rem;font-weight:600}
 .quern-label caption~tbody :is(th,td:last-child){white-space:normal;font-weight:400}

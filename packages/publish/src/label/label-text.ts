@@ -3,6 +3,7 @@ import { plainText } from '../escape.js';
 import {
   allergenReasons,
   allergenWords,
+  explanationCells,
   figureWords,
   ingredientRuns,
   NO_CAUTION,
@@ -53,6 +54,12 @@ export function labelText(label: Label, options: LabelTextOptions = {}): string 
       .join('\n'),
     heading('Cautions', cautionLines(label, fold, options.explain ?? false)),
     options.explain ? label.explanations.map((one) => explanationText(one)).join('\n\n') : undefined,
+    options.explain && label.sources.length > 0
+      ? heading(
+          'Sources',
+          label.sources.map(({ id, text }) => fold(`${id}: ${text}`, '  ')),
+        )
+      : undefined,
   ];
   return blocks.filter((block) => block !== undefined && block !== '').join('\n\n') + '\n';
 }
@@ -91,13 +98,10 @@ function declarationText(
 }
 
 function explanationText({ name, unit, total, atLeast, rows }: Explanation): string {
-  const body = rows.map(({ food, entry, grams, per100, amount, sources }) => [
-    `  ${plainText(food)}`,
-    `${grams} g`,
-    per100 === undefined ? 'no figure' : `${per100} ${unit} in 100 g`,
-    `${amount} ${unit}`,
-    entry === undefined ? 'not in the table' : sources.join(' '),
-  ]);
+  const body = rows.map((row) => {
+    const [food = '', ...figures] = explanationCells(row, unit).map(plainText);
+    return [`  ${food}`, ...figures];
+  });
   return [`${name}: ${atLeast ? 'at least ' : ''}${total} ${unit} in all`, ...table(body)].join('\n');
 }
 

@@ -1,4 +1,13 @@
-import type { AllergenMention, Caution, Label, Printed, Statement, StatementItem, Verdict } from '@quern/views';
+import type {
+  AllergenMention,
+  Caution,
+  Explanation,
+  Label,
+  Printed,
+  Statement,
+  StatementItem,
+  Verdict,
+} from '@quern/views';
 
 /*
  * The label in words, for every renderer alike. Names come from the recipe as they are written; the sentences are ours,
@@ -13,11 +22,20 @@ export interface Run {
 
 const plain = (text: string): Run => ({ text, strong: false });
 
+/** The words of a figure, and the two ends where the recipe leaves it open. */
+export function figureParts({ text, between, atLeast }: Printed): { readonly figure: string; readonly range: string } {
+  if (text === undefined) return { figure: 'not known', range: '' };
+  return {
+    // 'At least less than 0.5 g' says nothing.
+    figure: atLeast ? `at least ${text.replace(/^(?:<|less than )[\d.]+/, '0')}` : text,
+    range: between ? `(${between[0]} to ${between[1]})` : '',
+  };
+}
+
 /** A figure: 'at least 12 g (11 g to 13 g)', 'not known'. */
-export function figureWords({ text, between, atLeast }: Printed): string {
-  if (text === undefined) return 'not known';
-  const range = between ? ` (${between[0]} to ${between[1]})` : '';
-  return `${atLeast ? 'at least ' : ''}${text}${range}`;
+export function figureWords(printed: Printed): string {
+  const { figure, range } = figureParts(printed);
+  return range === '' ? figure : `${figure} ${range}`;
 }
 
 function join(lists: readonly (readonly Run[])[], between: string): Run[] {
@@ -41,7 +59,7 @@ export function ingredientRuns(statement: Statement): Run[] {
     ...statement.items.map(itemRuns),
     ...statement.unweighed.map((item) => [...itemRuns(item), plain(' (amount not known)')]),
   ];
-  return [...join(lists, ', '), plain('.')];
+  return lists.length === 0 ? [plain('none are written.')] : [...join(lists, ', '), plain('.')];
 }
 
 /** What was cooked with and taken out again; undefined when nothing was. */
@@ -54,14 +72,17 @@ const mentioned = (mentions: readonly AllergenMention[]): string =>
   mentions.map(({ name, status }) => (status === 'must' ? name : `${name} (${status})`)).join(', ');
 
 /** What is said of allergens, a sentence a line. Silence about one says nothing, and the last line says so. */
-export function allergenWords({ allergens }: Pick<Label, 'allergens'>): string[] {
+export function allergenWords({ allergens, statement }: Pick<Label, 'allergens' | 'statement'>): string[] {
   const lines: string[] = [];
   if (allergens.contains.length > 0) lines.push(`Contains: ${mentioned(allergens.contains)}.`);
   if (allergens.mayContain.length > 0) lines.push(`May contain: ${mentioned(allergens.mayContain)}.`);
   if (allergens.cannotSay.length > 0) {
     lines.push(`Cannot say: nothing is known of ${allergens.cannotSay.map(({ name }) => name).join(', ')}.`);
   }
-  if (lines.length === 0) lines.push('No ingredient is one that this list names.');
+  const { items, unweighed, takenOut } = statement;
+  if (lines.length === 0 && items.length + unweighed.length + takenOut.length > 0) {
+    lines.push('No ingredient is one that this list names.');
+  }
   for (const { name, threshold } of [...allergens.contains, ...allergens.mayContain]) {
     if (threshold !== undefined)
       lines.push(`${name}: to be declared from ${threshold}; how much there is here is not known.`);
@@ -85,6 +106,7 @@ function reasonWords({ food, why }: Verdict['against'][number]): string {
     case 'kitchen':
       return `traces declared by ${food}`;
     case 'unknown':
+    case 'unread':
       return `nothing is known of ${food}`;
   }
 }
@@ -96,6 +118,20 @@ export function allergenReasons({ allergens }: Pick<Label, 'allergens'>): string
   );
 }
 
+/** One food's share in a figure, cell by cell: food, grams, in 100 g, in all, entry of the table and its sources. */
+export function explanationCells(
+  { food, grams, eaten, per100, amount, entry, sources }: Explanation['rows'][number],
+  unit: string,
+): string[] {
+  return [
+    food,
+    eaten === undefined ? `${grams} g` : `${grams} g (${eaten} % is eaten)`,
+    per100 === undefined ? 'no figure' : `${per100} ${unit} in 100 g`,
+    per100 === undefined ? 'not known' : `${amount} ${unit}`,
+    entry === undefined ? 'not in the table' : sources.length === 0 ? entry : `${entry}: ${sources.join(' ')}`,
+  ];
+}
+
 /** What became of a promise. */
 export function verdictWords({ promised, verdict, against }: Verdict): string {
   const reasons = against.map(reasonWords).join(', ');
@@ -105,7 +141,7 @@ export function verdictWords({ promised, verdict, against }: Verdict): string {
     case 'cannot confirm':
       return `“${promised.text}” cannot be confirmed: ${reasons === '' ? 'it is nothing that can be checked' : reasons}.`;
     case 'not contradicted':
-      return `“${promised.text}”: no ingredient speaks against it. Traces were not looked for.`;
+      return `“${promised.text}”: no ingredient speaks against it, which is no proof. Traces are known only where they are declared.`;
   }
 }
 

@@ -24,8 +24,15 @@ export interface FoodUse {
   readonly food?: Food;
   /** `in`: put in. `optional`: may be put in. `or`: may stand in for another. */
   readonly how: 'in' | 'optional' | 'or';
+  /** The line leaves the choice open ('any nut'): `class` for the choice itself, `member` for each food it may be. */
+  readonly choice?: 'class' | 'member';
+  /** A line that cannot be read: what it puts in, nobody knows. */
+  readonly unread?: true;
   readonly place: Place;
 }
+
+/** How a line that cannot be read is named among the ingredients. */
+const UNREAD = 'a line that cannot be read';
 
 /** Why a class is named. */
 export interface AllergenReason {
@@ -73,7 +80,19 @@ export function foodUses(formula: Formula): FoodUse[] {
       for (const item of make.items) if (item.kind === 'in') pushUses(uses, one, item, further(how, item));
     }
   }
-  return uses;
+  return [...uses, ...unreadLines(formula)];
+}
+
+/** Lines on the way to the dish that cannot be read: each may put anything in. */
+function unreadLines(formula: Formula): FoodUse[] {
+  const places = waysToDish(formula).flatMap(({ formula: one, makes }) =>
+    one.makes
+      .filter((make) => makes.has(make.index))
+      .flatMap(({ pot }) => pot.unknown.filter(({ why }) => why === 'bad-line').map(({ ref }) => linePlace(ref))),
+  );
+  // What is broken outside a pot, such as the heading of a make, has no line of its own there.
+  if (places.length === 0 && formula.broken) places.push(linePlace(formula.ref));
+  return places.map((place) => ({ name: UNREAD, how: 'in', unread: true, place }));
 }
 
 type How = FoodUse['how'];
@@ -95,13 +114,42 @@ function pushUses(uses: FoodUse[], formula: Formula, item: InItem, how: FoodUse[
       uses.push({ name: food.name, ...(food.food && { food: food.food }), how, place: where });
     if (parts.length === 0) uses.push({ name: source.culture, how, place: where });
   } else if (source.kind === 'any') {
-    // Any food of the class may be meant: each is an alternative.
-    for (const food of source.foods) uses.push({ name: food.name, food, how: 'or', place: where });
-    if (source.foods.length === 0) uses.push({ name: source.class, how, place: where });
+    // Any food of the class may be meant: each is an alternative, and what all of them have is surely there.
+    const name = `any ${source.class}`;
+    const common = commonTo(source.class, name, source.foods);
+    uses.push({ name, ...(common && { food: common }), how, choice: 'class', place: where });
+    for (const food of source.foods) {
+      uses.push({ name: food.name, food, how: 'or', choice: 'member', place: where });
+    }
   } else if (!isMade(formula, source.product)) {
     uses.push({ name: source.product, how, place: where });
   }
   for (const other of item.alternatives) pushUses(uses, formula, other, 'or');
+}
+
+/**
+ * What can be said of a choice left open: allergens, roles and flags that every food of the class has. It has no figures,
+ * as nobody knows which food it will be. Undefined when there is no such class.
+ */
+function commonTo(className: string, name: string, foods: readonly Food[]): Food | undefined {
+  const [first, ...others] = foods;
+  if (!first) return undefined;
+  const shared = <T>(of: (food: Food) => readonly T[]): T[] =>
+    of(first).filter((one) => others.every((food) => of(food).includes(one)));
+  return {
+    id: `any ${className}`,
+    name,
+    synonyms: [],
+    roles: shared((food) => food.roles),
+    classes: shared((food) => food.classes),
+    nutrients: {},
+    volumes: [],
+    pieces: [],
+    allergens: shared(surelyHolds),
+    traces: [],
+    flags: shared((food) => food.flags),
+    sources: [],
+  };
 }
 
 /** Whether a product's make is at hand; one from a file that cannot be read is not. */

@@ -2,7 +2,8 @@ import { linePlace, type Food, type Formula, type InItem, type Part } from '@que
 import { add, divide, isZero, multiply, ONE, ZERO, type Rational } from '@quern/quantity';
 import type { Place } from '@quern/text';
 import { waysToDish } from './allergens.js';
-import { addRanges, NOTHING, point, rangeOf, subtractRanges, type Range } from './range.js';
+import { together, weighedAsOf, type WeighedAs } from './edible.js';
+import { addRanges, NOTHING, point, rangeOf, subtractRanges, timesRange, type Range } from './range.js';
 
 /** One food that stands in the finished dish, from all the lines that put it there. */
 export interface Component {
@@ -10,8 +11,10 @@ export interface Component {
   readonly name: string;
   /** Missing when neither the table nor the file knows the food. */
   readonly food?: Food;
-  /** Grams as put in, less the shares that were taken out again. Edible parts only, as the ledger counts. */
+  /** Grams as put in, less the shares that were taken out again; of the thing as the ledger weighs it. */
   readonly grams: Range;
+  /** How it was weighed, and which share of the grams is eaten. Without it, all of it is. */
+  readonly weighed?: WeighedAs;
   /** Of each gram put in, the grams of water and of alcohol that left by heat: 0 to 1. */
   readonly waterLost: Range;
   readonly alcoholLost: Range;
@@ -49,7 +52,13 @@ export function massOf(component: Component): Range {
   };
 }
 
-/** The finished weight. */
+/** What is eaten of a component: peel, stone and shell that were weighed with it left out. */
+export function eatenOf(component: Component): Component {
+  const { weighed, grams } = component;
+  return weighed?.as === 'bought' ? { ...component, grams: timesRange(grams, weighed.eaten) } : component;
+}
+
+/** The finished weight, with whatever no line took out. */
 export function weightOf(composition: Composition): Range {
   return composition.components.map(massOf).reduce(addRanges, NOTHING);
 }
@@ -85,7 +94,7 @@ function unweighedIn(formula: Formula): Unweighed[] {
     if (grams && !(open && isZero(grams))) continue;
     const { source } = item;
     if (source.kind === 'product' || (grams === undefined && item.content.amount.kind === 'percent')) continue;
-    const name = item.content.name.text;
+    const name = source.kind === 'any' ? `any ${source.class}` : item.content.name.text;
     const food = source.kind === 'food' ? source.food.food : undefined;
     found.set(name, { name, ...(food && { food }), open });
   }
@@ -122,6 +131,7 @@ export function compositionOf(formula: Formula): Composition {
     if (list) list.push(part);
     else seen.set(part.food.key, [part]);
   }
+  const weighed = weighedAsOf(waysToDish(formula));
   const components: Component[] = [];
   for (const [key, list] of seen) {
     const food = list[0]?.food;
@@ -135,6 +145,7 @@ export function compositionOf(formula: Formula): Composition {
       name: food.name,
       ...(food.food && { food: food.food }),
       grams: rangeOf(a.grams, b.grams, c.grams),
+      weighed: together(list, weighed),
       waterLost: shares(a, b, c, 'waterLost'),
       alcoholLost: shares(a, b, c, 'alcoholLost'),
       lines: uniquePlaces(list.map((part) => linePlace(part.origin))),

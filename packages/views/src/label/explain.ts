@@ -1,4 +1,4 @@
-import { isZero, toDecimal } from '@quern/quantity';
+import { HUNDRED, isZero, multiply, toDecimal, type Rational } from '@quern/quantity';
 import type { Place } from '@quern/text';
 import type { Composition } from './composition.js';
 import type { LabelNutrient, Market } from './nutrient-list.js';
@@ -17,8 +17,10 @@ export interface Explanation {
     readonly food: string;
     /** The entry of the table, or undefined for a food that is not in it. */
     readonly entry: string | undefined;
-    /** Grams that went in and stayed. */
+    /** Grams that went in and stayed; of what is eaten. */
     readonly grams: string;
+    /** The share that is eaten, in per cent, where the food was weighed with its peel, stone or shell. */
+    readonly eaten: string | undefined;
     /** In 100 g of the food; undefined where the source gives none. */
     readonly per100: string | undefined;
     readonly amount: string;
@@ -104,6 +106,8 @@ const explained: Readonly<Record<'general' | 'annex', readonly LabelNutrient[]>>
   ],
 };
 
+const percentText = (share: Rational): string => toDecimal(multiply(share, HUNDRED), 0);
+
 /** Every figure of a market's declaration, traced to the foods that give it. */
 export function explain(composition: Composition, nutrition: Nutrition, market: Market): Explanation[] {
   const nutrients = market === 'us' || market === 'ca' ? explained.general : explained.annex;
@@ -120,6 +124,7 @@ export function explain(composition: Composition, nutrition: Nutrition, market: 
         food: component.name,
         entry: component.food?.name,
         grams: toDecimal(component.grams.usual, 2),
+        eaten: component.weighed?.as === 'bought' ? percentText(component.weighed.eaten) : undefined,
         per100: content.more && isZero(content.more) ? toDecimal(content.known, 3) : undefined,
         amount: toDecimal(amount, 3),
         sources,

@@ -9,7 +9,7 @@ import {
   type Formula,
   type Kitchen,
 } from '@quern/compiler';
-import { compare, divide, multiply, rational, sign, subtract, type Rational } from '@quern/quantity';
+import { compare, divide, HUNDRED, multiply, ONE, rational, sign, subtract, type Rational } from '@quern/quantity';
 import { diagnose, type Diagnostic, type Outcome, type Place } from '@quern/text';
 import { allergensOf, foodUses, type AllergenAccount, type FoodUse, type KitchenTraces } from './allergens.js';
 import { cautionFactsOf } from './cautions/facts-of.js';
@@ -17,7 +17,8 @@ import { cautionsOf, GUIDANCE } from './cautions/registry.js';
 import type { Caution } from './cautions/rule.js';
 import { longClaims } from './cautions/rules/keeping.js';
 import { life } from './cautions/words.js';
-import { compositionOf, massOf, weightOf, type Composition } from './composition.js';
+import { compositionOf, massOf, weightOf, type Component, type Composition } from './composition.js';
+import type { WeighedAs } from './edible.js';
 import { declarationOf, grams, type Declaration, type PortionSize } from './declaration.js';
 import { explain, type Explanation } from './explain.js';
 import { statementOf, type Statement } from './ingredients.js';
@@ -38,6 +39,8 @@ export interface LabelOptions {
   readonly kitchens?: readonly Kitchen[];
   /** Names of what a picture on the label shows, for the percentages. */
   readonly pictured?: readonly string[];
+  /** The text of a source of the food table by its id, as `FoodBook.source` gives it; for tracing the figures. */
+  readonly sourceText?: (id: string) => string | undefined;
 }
 
 /** A truthful account of what is in a dish, as far as the ledger knows. Plain data; nothing is left to compute. */
@@ -62,6 +65,8 @@ export interface Label {
   readonly guidance: string;
   readonly notes: readonly string[];
   readonly explanations: readonly Explanation[];
+  /** The sources that the explanations name by id, with their text where it was asked for. */
+  readonly sources: readonly { readonly id: string; readonly text: string }[];
   readonly tag: Tag;
 }
 
@@ -88,6 +93,7 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
   const portions = portionsFor(formula, options.per);
   const declaration = declarationOf(nutrition, options.market, portions);
   const alerts = alertsOf(formula, composition, uses);
+  const explanations = explain(composition, nutrition, options.market);
   const value: Label = {
     title: formula.title,
     variant: formula.variant,
@@ -104,7 +110,8 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
     cautions,
     guidance: GUIDANCE,
     notes: notesOf(formula, composition, declaration, portions, options),
-    explanations: explain(composition, nutrition, options.market),
+    explanations,
+    sources: sourcesOf(explanations, options.sourceText),
     tag: tagOf(formula, statement, allergens, tagCautions(cautions)),
   };
   return { value, diagnostics: diagnosticsOf(counted(uses, composition), promises, longClaims(facts)) };
@@ -126,6 +133,15 @@ export function checkLabel(compiled: Compiled): Diagnostic[] {
     }
   }
   return [...found.values()];
+}
+
+function sourcesOf(explanations: readonly Explanation[], textOf: LabelOptions['sourceText']): Label['sources'] {
+  if (!textOf) return [];
+  const ids = new Set(explanations.flatMap(({ rows }) => rows.flatMap(({ sources }) => sources)));
+  return [...ids].sort().flatMap((id) => {
+    const text = textOf(id);
+    return text === undefined ? [] : [{ id, text }];
+  });
 }
 
 function weightText(nutrition: Nutrition): Label['weight'] {
@@ -170,13 +186,17 @@ const tagCautions = (cautions: readonly Caution[]): string[] =>
 
 function alertsOf(formula: Formula, composition: Composition, uses: readonly FoodUse[]): string[] {
   const alerts: string[] = [];
-  const strangers = [...new Set(uses.filter((use) => !use.food).map((use) => use.name))];
+  const strangers = [...new Set(uses.filter((use) => !use.food && !use.unread).map((use) => use.name))];
   if (strangers.length > 0) {
     alerts.push(
       `Not in the food table: ${strangers.join(', ')}. Nothing can be said of their allergens, and nutrition is without them.`,
     );
   }
-  const silent = [...new Set(uses.filter((use) => use.food && !use.food.allergens).map((use) => use.name))];
+  const choices = [...new Set(uses.filter(({ choice }) => choice === 'class').map(({ name }) => name))];
+  if (choices.length > 0) alerts.push(`Left to choose: ${choices.join(', ')}. Nutrition is without it.`);
+  const silent = [
+    ...new Set(uses.filter((use) => use.food && !use.food.allergens && use.choice !== 'member').map((use) => use.name)),
+  ];
   if (silent.length > 0) alerts.push(`Allergens not stated: ${silent.join(', ')}.`);
   if (formula.broken) alerts.push('A line cannot be read: something may be missing here. Mend it first.');
   else if (composition.withheld) {
@@ -187,20 +207,7 @@ function alertsOf(formula: Formula, composition: Composition, uses: readonly Foo
   return alerts;
 }
 
-/** Common practice, no source: a food of which a twentieth or more is peel, stone or shell may be weighed with it. */
-const NEARLY_ALL = rational(95, 100);
-
-/** Foods weighed in the recipe that are bought with peel, stone or shell, and of which no line bins anything. */
-function asBought(formula: Formula, composition: Composition): string[] {
-  const binned = new Set(
-    formula.makes.flatMap(({ pot }) =>
-      pot.entries.filter(({ kind }) => kind === 'bin').flatMap(({ parts }) => parts.map(({ food }) => food.key)),
-    ),
-  );
-  return composition.components
-    .filter(({ key, food }) => food?.ediblePortion && compare(food.ediblePortion, NEARLY_ALL) < 0 && !binned.has(key))
-    .map(({ name }) => name);
-}
+const shareWords = (share: Rational): string => `${significant(multiply(share, HUNDRED), 2)} %`;
 
 /** Names of declared nutrients by the foods that lack a figure for them. */
 function byMissing(declaration: Declaration): Map<string, string[]> {
@@ -233,10 +240,19 @@ function notesOf(
   for (const [foods, names] of byMissing(declaration)) {
     notes.push(`‘At least’: figures for ${names.join(', ')} are missing, or not whole, for ${foods}.`);
   }
-  const whole = asBought(formula, composition);
-  if (whole.length > 0) {
+  const weighed = (as: WeighedAs['as']): Component[] =>
+    composition.components.filter((component) => component.weighed?.as === as);
+  const bought = weighed('bought');
+  if (bought.length > 0) {
+    const each = bought.map(({ name, weighed: one }) => `${name} ${shareWords(one?.eaten ?? ONE)}`);
     notes.push(
-      `Weights count as edible: ${whole.join(', ')}. If a weight is that of the thing as bought, bin the peel, stone or shell in a line.`,
+      `Weighed as bought, and counted by the edible portion: ${each.join(', ')}. Figures per 100 g are for what is eaten; peel, stone and shell are in the finished weight until a line bins them.`,
+    );
+  }
+  const perhaps = weighed('perhaps').map(({ name }) => name);
+  if (perhaps.length > 0) {
+    notes.push(
+      `Weights count as edible: ${perhaps.join(', ')}. If a weight is that of the thing as bought, bin the peel, stone or shell in a line.`,
     );
   }
   notes.push('Figures are worked out from food tables, not analysed.');
@@ -279,7 +295,10 @@ function counted(uses: readonly FoodUse[], composition: Composition): readonly F
     ...composition.components.filter((one) => compare(massOf(one).usual, least) >= 0).map(({ food }) => food),
     ...composition.unweighed.map(({ food }) => food),
   ]);
-  return composition.withheld ? uses : uses.filter(({ food }) => counts.has(food));
+  // Of a choice left open, the choice itself is told of, not each food that it may be.
+  return uses.filter(
+    ({ food, choice }) => choice !== 'member' && (composition.withheld || choice === 'class' || counts.has(food)),
+  );
 }
 
 function diagnosticsOf(
@@ -324,7 +343,8 @@ function promiseDiagnostic({ promised, verdict, against }: Verdict): Diagnostic 
       ? diagnose('A01', promised.place, { promise: promised.text.slice('free of '.length), name: first.food }, related)
       : diagnose('A08', promised.place, { tag: promised.text, name: first.food }, related);
   }
-  if (verdict !== 'cannot confirm') return undefined;
+  // A line that cannot be read has its own message.
+  if (verdict !== 'cannot confirm' || (first && against.every(({ why }) => why === 'unread'))) return undefined;
   const why = first ? REASONS[first.why] : 'that is nothing that can be checked';
   return diagnose(
     'A07',
@@ -341,6 +361,7 @@ const REASONS: Readonly<Record<Against['why'], string>> = {
   traces: 'it may hold traces',
   kitchen: 'traces are declared there',
   unknown: 'it is not known whether it fits',
+  unread: 'what it puts in is not known',
 };
 
 /** What would settle a promise that stands open. */
@@ -375,6 +396,7 @@ export function because({ food, why }: Against): string {
     case 'kitchen':
       return `${food}: the kitchen declares traces`;
     case 'unknown':
+    case 'unread':
       return `nothing is known of ${food}`;
   }
 }

@@ -11,7 +11,7 @@ import {
   HUNDRED,
   type Rational,
 } from '@quern/quantity';
-import { weightOf, type Component, type Composition } from './composition.js';
+import { eatenOf, weightOf, type Component, type Composition } from './composition.js';
 import type { LabelNutrient } from './nutrient-list.js';
 import { contentOf, ofGrams, type Content } from './nutrients.js';
 import { annexXiv, atwater } from './energy.js';
@@ -32,7 +32,7 @@ export interface Nutrition {
   readonly weight: Range | undefined;
   /** Of the whole dish; undefined when figures are withheld. */
   total(nutrient: LabelNutrient): Figure | undefined;
-  /** In 100 g of the finished dish; undefined when the weight is. */
+  /** In 100 g of what is eaten of the finished dish; undefined when the weight is not known. */
   per100(nutrient: LabelNutrient): Figure | undefined;
   /** In one of so many equal parts. */
   perPart(nutrient: LabelNutrient, parts: Rational): Figure | undefined;
@@ -40,6 +40,7 @@ export interface Nutrition {
 
 /** One food's share in a figure, for tracing it. */
 export interface Contribution {
+  /** What is eaten of it. */
   readonly component: Component;
   /** What the table says of 100 g. */
   readonly content: Content;
@@ -86,12 +87,13 @@ function left(one: Slope, water: Rational, alcohol: Rational): Rational {
 /** The nutrition of a composition. */
 export function nutritionOf(composition: Composition): Nutrition {
   const { withheld, unweighed } = composition;
+  const eaten = composition.components.map(eatenOf);
   const weight = withheld || unweighed.some(({ open }) => !open) ? undefined : weightOf(composition);
   const totals = new Map<LabelNutrient, Figure>();
   const total = (nutrient: LabelNutrient): Figure | undefined => {
     if (withheld) return undefined;
     let figure = totals.get(nutrient);
-    if (!figure) totals.set(nutrient, (figure = totalOf(composition, nutrient)));
+    if (!figure) totals.set(nutrient, (figure = totalOf({ ...composition, components: eaten }, nutrient)));
     return figure;
   };
   return {
@@ -101,8 +103,9 @@ export function nutritionOf(composition: Composition): Nutrition {
       const figure = total(nutrient);
       if (!figure || !weight || sign(weight.usual) <= 0) return undefined;
       const { more, missing } = figure;
-      const amount = concentration(composition.components, nutrient);
-      return { amount, more: more && divide(multiply(more, HUNDRED), weight.usual), missing };
+      const amount = concentration(eaten, nutrient);
+      const whole = weightOf({ ...composition, components: eaten }).usual;
+      return { amount, more: more && divide(multiply(more, HUNDRED), whole), missing };
     },
     perPart(nutrient, parts) {
       const figure = total(nutrient);
@@ -146,6 +149,7 @@ function amountIn({ grams, waterLost, alcoholLost }: Component, one: Slope): Ran
 /** What each food gives of a nutrient, greatest first. */
 export function contributionsTo(composition: Composition, nutrient: LabelNutrient): Contribution[] {
   return composition.components
+    .map(eatenOf)
     .map((component): Contribution => {
       const content = contentOf(component.food, nutrient);
       return {

@@ -23,7 +23,7 @@ interface PromiseTest {
 export interface Against {
   readonly food: string;
   readonly place: Place;
-  readonly why: 'ingredient' | 'optional' | 'alternative' | 'traces' | 'kitchen' | 'unknown';
+  readonly why: 'ingredient' | 'optional' | 'alternative' | 'traces' | 'kitchen' | 'unknown' | 'unread';
 }
 
 /**
@@ -135,7 +135,9 @@ export function judge(promised: Promised, uses: readonly FoodUse[], kitchens: re
     const one = { food: use.name, place: use.place };
     if (answer === 'breaks' && use.how === 'in') breaking.push({ ...one, why: 'ingredient' });
     else if (answer === 'breaks') doubtful.push({ ...one, why: use.how === 'or' ? 'alternative' : 'optional' });
-    else doubtful.push({ ...one, why: answer });
+    else if (use.unread) doubtful.push({ ...one, why: 'unread' });
+    // A choice left open is judged food by food; what its foods share only serves to break a promise.
+    else if (use.choice !== 'class') doubtful.push({ ...one, why: answer });
   }
   for (const kitchen of kitchens) {
     if (promised.test.kitchen(kitchen.allergens))

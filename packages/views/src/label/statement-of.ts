@@ -1,12 +1,14 @@
-import { massOf, type Formula, type LedgerFood, type Part } from '@quern/compiler';
-import { add, isZero, sum, ZERO, type Rational } from '@quern/quantity';
-import type { FoodUse } from './allergens.js';
+import { massOf, type Food, type Formula, type LedgerFood, type Part } from '@quern/compiler';
+import { add, isZero, multiply, ONE, subtract, sum, ZERO, type Rational } from '@quern/quantity';
+import { waysToDish, type FoodUse } from './allergens.js';
 import type { Composition } from './composition.js';
+import { weighedAsOf } from './edible.js';
 import type { StatementEntry, StatementInput } from './ingredients.js';
 
 /*
  * From the ledger to what an ingredient statement needs. A food counts by what went in and stayed, whatever water left it
- * later; foods of this recipe's own makes are named one by one, and something from another file is a compound.
+ * later, and without peel, stone or shell that were weighed with it; foods of this recipe's own makes are named one by
+ * one, and something from another file is a compound.
  */
 
 interface Gathered {
@@ -14,17 +16,17 @@ interface Gathered {
   grams: Rational;
 }
 
-const gather = (into: Map<string, Gathered>, part: Part): void => {
-  const old = into.get(part.food.key);
-  if (old) old.grams = add(old.grams, part.grams);
-  else into.set(part.food.key, { food: part.food, grams: part.grams });
-};
+function gather(into: Map<string, Gathered>, { food, grams: whole }: Part, eaten: Rational): void {
+  const grams = multiply(whole, eaten);
+  const old = into.get(food.key);
+  if (old) old.grams = add(old.grams, grams);
+  else into.set(food.key, { food, grams });
+}
 
-const entryOf = ({ food, grams }: Gathered): StatementEntry => ({
-  name: food.name,
-  ...(food.food && { food: food.food }),
-  grams,
-});
+const entryOf = ({ food, grams }: Gathered, choices: ReadonlyMap<string, Food>): StatementEntry => {
+  const known = food.food ?? choices.get(food.name);
+  return { name: food.name, ...(known && { food: known }), grams };
+};
 
 /** The ledger's side of the ingredient statement of a recipe. */
 export function statementInputOf(
@@ -36,26 +38,32 @@ export function statementInputOf(
   const parts = formula.makes.at(-1)?.pot.parts ?? [];
   const own = new Map<string, Gathered>();
   const compounds = new Map<string, Map<string, Gathered>>();
+  const weighed = weighedAsOf(waysToDish(formula));
+  let inedible = ZERO;
   for (const part of parts) {
+    const { eaten } = weighed(part);
+    inedible = add(inedible, multiply(massOf(part), subtract(ONE, eaten)));
     const compound = part.origin.file === formula.file ? undefined : usedName(formula, part);
     if (compound === undefined) {
-      gather(own, part);
+      gather(own, part, eaten);
       continue;
     }
     const inside = compounds.get(compound) ?? new Map<string, Gathered>();
     compounds.set(compound, inside);
-    gather(inside, part);
+    gather(inside, part, eaten);
   }
-  const entries: StatementEntry[] = [...own.values()].map(entryOf);
+  const choices = new Map<string, Food>();
+  for (const { choice, name, food } of uses) if (choice === 'class' && food) choices.set(name, food);
+  const entries: StatementEntry[] = [...own.values()].map((one) => entryOf(one, choices));
   for (const [name, inside] of compounds) {
-    const each = [...inside.values()].map(entryOf);
+    const each = [...inside.values()].map((one) => entryOf(one, choices));
     entries.push({ name, grams: sum(each.map(({ grams }) => grams ?? ZERO)), parts: each });
   }
   const unweighed = unweighedEntries(composition, uses, entries);
   return {
-    entries: [...entries, ...unweighed],
+    entries: [...entries, ...unweighed, ...unreadEntries(uses)],
     takenOut: takenOut(composition, uses, parts, unweighed),
-    finished: formula.dishGrams,
+    finished: formula.dishGrams && subtract(formula.dishGrams, inedible),
     moistureLost: parts.some((part) => !isZero(part.waterLost) || !isZero(part.alcoholLost)),
     stressed: [formula.title, ...(formula.variant === undefined ? [] : [formula.variant]), ...pictured],
   };
@@ -108,8 +116,14 @@ function takenOut(
     .map(({ name, food }) => ({ name, ...(food && { food }), grams: undefined }));
 }
 
+/** A line that cannot be read may hold an ingredient: it is named as what it is, once. */
+function unreadEntries(uses: readonly FoodUse[]): StatementEntry[] {
+  const first = uses.find(({ unread }) => unread);
+  return first ? [{ name: first.name, grams: undefined }] : [];
+}
+
 function namesOf(uses: readonly FoodUse[]): FoodUse[] {
   const byName = new Map<string, FoodUse>();
-  for (const use of uses) if (use.how === 'in' && !byName.has(use.name)) byName.set(use.name, use);
+  for (const use of uses) if (!use.unread && use.how === 'in' && !byName.has(use.name)) byName.set(use.name, use);
   return [...byName.values()];
 }

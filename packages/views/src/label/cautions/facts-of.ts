@@ -109,7 +109,7 @@ function foodsOf(
   if (source.kind === 'any') {
     return source.foods.map((food) => ({
       ...shared,
-      name: food.name,
+      name: `any ${source.class}`,
       flags: food.flags,
       roles: food.roles,
       grams: item.weighed.grams,

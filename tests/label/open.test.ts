@@ -1,0 +1,89 @@
+/** What is left open or cannot be read is never passed over, and never taken for absent. */
+import { describe, expect, test } from 'vitest';
+import { labelText, tagText } from '@quern/publish';
+import { labelled, words } from './world.js';
+
+const CHOICE = `recipe Bars
+serves 8
+keywords vegan
+
+make bars
+  200 g rolled oats
+  90 g any nut
+  100 g sugar
+  hands 5 min: Press.
+`;
+
+describe('a choice left open', () => {
+  const { value, diagnostics } = labelled(CHOICE);
+
+  test('is named in the statement, and told at the top', () => {
+    expect(words(value.statement.items)).toBe('rolled OATS, sugar, any nut');
+    expect(labelText(value)).not.toMatch(/any nut \[not in the food table\]/);
+    expect(value.alerts.join(' ')).toMatch(/Left to choose: any nut/);
+    expect(value.complete).toBe(false);
+  });
+
+  test('may contain what any of its foods does', () => {
+    const may = value.allergens.mayContain.map(({ name }) => name);
+    expect(may).toEqual(expect.arrayContaining(['walnut', 'almond', 'hazelnut', 'peanuts']));
+    expect(value.allergens.contains.map(({ name }) => name)).toEqual(['oats']);
+  });
+
+  test('surely contains what all of its foods do', () => {
+    const cheese = labelled(CHOICE.replace('any nut', 'any hard cheese')).value;
+    expect(cheese.allergens.contains.map(({ name }) => name)).toContain('milk');
+    expect(words(cheese.statement.items)).toMatch(/any hard cheese \(MILK\)/);
+    expect(cheese.promises[0]?.verdict).toBe('contradicted');
+  });
+
+  test('makes figures at least, with one message', () => {
+    const told = diagnostics.filter(({ code }) => code === 'A02').map(({ args }) => args['name']);
+    expect(told).toEqual(['any nut']);
+    expect(value.declaration.rows.find(({ nutrient }) => nutrient === 'fat')?.values[0]?.atLeast).toBe(true);
+  });
+
+  test('is one name in a caution', () => {
+    const text = value.cautions.find(({ id }) => id === 'whole-nuts')?.text;
+    expect(text).toMatch(/any nut/);
+    expect(text).not.toMatch(/almonds/);
+  });
+});
+
+describe('a line that cannot be read', () => {
+  const { value } = labelled(`recipe Balls
+keywords vegan
+free of peanuts
+
+make balls
+  200 g rolled oats
+  100 g
+  80 g dates
+  hands 5 min: Roll.
+`);
+
+  test('is named in the statement and among the allergens', () => {
+    expect(words(value.statement.unweighed)).toMatch(/a line that cannot be read/);
+    expect(value.allergens.cannotSay.map(({ name }) => name)).toEqual(['a line that cannot be read']);
+    expect(tagText(value.tag)).toMatch(/Cannot say: nothing is known of a line that cannot be read/);
+  });
+
+  test('leaves every promise open', () => {
+    expect(value.promises.map(({ verdict }) => verdict)).toEqual(['cannot confirm', 'cannot confirm']);
+  });
+});
+
+test('a recipe that nothing goes into has no list, and says so', () => {
+  const text = labelText(labelled('recipe Air\nserves 2\n\nmake air\n  hands 5 min: Wait.\n').value);
+  expect(text).toMatch(/Ingredients: none are written\./);
+  expect(text).not.toMatch(/No ingredient is one that this list names/);
+});
+
+test('at least less than something is printed as at least nothing', () => {
+  const text = labelText(
+    labelled('recipe Broth\nserves 2\n\nmake broth\n  500 g water\n  3 g lard\n  5 g frobnut\n  hob 5 min: Boil.\n')
+      .value,
+  );
+  expect(text).toMatch(/at least/);
+  expect(text).not.toMatch(/at least (?:<|less)/);
+});
