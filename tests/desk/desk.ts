@@ -100,7 +100,15 @@ export async function openDesk(
   await page.goto(address);
   const result = page.frameLocator('#result');
   const editor = page.locator('.cm-content');
-  const select = (what: string): Promise<void> => editor.evaluate(selectWords, what);
+  /** The editor holds only the lines that are seen: it is scrolled until the words are among them. */
+  const select = async (what: string): Promise<void> => {
+    for (let top = 0; top < 20_000; top += 200) {
+      await page.locator('.cm-scroller').evaluate((scroller, to) => scroller.scrollTo(0, to), top);
+      await page.waitForTimeout(30);
+      if (await editor.evaluate(selectWords, what)) return;
+    }
+    throw new Error(`the text holds no “${what}”`);
+  };
   return {
     page,
     result,
@@ -109,6 +117,8 @@ export async function openDesk(
     write: async (text) => {
       await editor.focus();
       await page.keyboard.press('ControlOrMeta+a');
+      // Put in the place of coloured words, a text would be given a style by the browser, which the page's policy refuses.
+      await page.keyboard.press('Delete');
       await page.keyboard.insertText(text);
     },
     change: async (what, to) => {
@@ -123,10 +133,10 @@ export async function openDesk(
 }
 
 /** Selects words of a line of the editor, in whatever pieces the colours have cut it. Runs in the page. */
-function selectWords(content: Element, words: string): void {
+function selectWords(content: Element, words: string): boolean {
   const page = content.ownerDocument;
   const line = [...content.querySelectorAll('.cm-line')].find((one) => one.textContent?.includes(words));
-  if (!line) throw new Error(`the editor shows no “${words}”`);
+  if (!line) return false;
   const from = line.textContent?.indexOf(words) ?? 0;
   const walker = page.createTreeWalker(line, NodeFilter.SHOW_TEXT);
   const spot = (offset: number): [Node, number] => {
@@ -140,4 +150,5 @@ function selectWords(content: Element, words: string): void {
     return [line, 0];
   };
   page.getSelection()?.setBaseAndExtent(...spot(from), ...spot(from + words.length));
+  return true;
 }

@@ -14,6 +14,10 @@ import { Results, TITLES } from './results.js';
 import { Rounds } from './rounds.js';
 import { layBack, layOpen, Shelf, type Home, type ShelfFile } from './shelf.js';
 
+const FROM_LINK = 'This recipe came in the link itself. Nothing was sent to anybody; save it to keep it.';
+
+const brokenLink = (why: string): string => `The link holds no recipe that can be read: ${why}.`;
+
 const NEW_TEXT = 'recipe \n\nmake \n';
 
 /** Keys and buttons, files and texts: the desk as a person has it before them. */
@@ -76,32 +80,38 @@ export class Desk {
 
   /** Puts the first file on the desk: that of the link, of the folder, or an example. */
   async start(): Promise<void> {
-    if (!this.started.apart)
-      this.#notice(
-        'The browser lets a page opened as a file start no helper, so the reckoning is done between two letters.',
-      );
+    const words = await this.#openFirst();
+    const slow = this.started.apart
+      ? ''
+      : 'A page opened as a file may start no helper, so the reckoning is done between two letters.';
+    const told = [words, slow].filter((one) => one !== '').join(' ');
+    if (told !== '') this.#notice(told);
+  }
+
+  /** @returns what there is to tell about it. */
+  async #openFirst(): Promise<string> {
     const folder = this.#hasFolder ? await listFolder() : undefined;
     this.#folder = folder?.files ?? [];
     const shared = await unpackFiles(location.hash);
     if (shared.kind === 'files') {
       await this.#openAll(shared.files, { kind: 'link' });
-      this.#notice('This recipe came in the link itself. Nothing was sent to anybody; save it to keep it.');
-      return;
+      return FROM_LINK;
     }
-    if (folder) await this.#openFolder(folder);
-    else await this.#openExample(FIRST.path);
-    if (shared.kind === 'broken') this.#notice(`The link holds no recipe that can be read: ${shared.why}.`);
-    else if (this.#editor.path === FIRST.path && this.#shelf.get(FIRST.path)?.home.kind === 'example')
-      this.#hint.start();
+    const broken = shared.kind === 'broken' ? brokenLink(shared.why) : '';
+    if (folder) return [await this.#openFolder(folder), broken].join(' ').trim();
+    await this.#openExample(FIRST.path);
+    if (broken === '') this.#hint.start();
+    return broken;
   }
 
-  async #openFolder({ files, open, name }: FolderList): Promise<void> {
+  async #openFolder({ files, open, name }: FolderList): Promise<string> {
     const first = open ?? files[0];
-    if (first !== undefined) await this.#choose(first);
-    else {
-      await this.#openText('untitled.quern', NEW_TEXT, { kind: 'new' });
-      this.#notice(`There is no .quern file in ${name} yet; this one is new.`);
+    if (first !== undefined) {
+      await this.#choose(first);
+      return '';
     }
+    await this.#openText('untitled.quern', NEW_TEXT, { kind: 'new' });
+    return `There is no .quern file in ${name} yet; this one is new.`;
   }
 
   // ---- buttons and keys
@@ -372,11 +382,11 @@ export class Desk {
   async #hashChanged(): Promise<void> {
     const shared = await unpackFiles(location.hash);
     if (shared.kind === 'none') return;
-    if (shared.kind === 'broken') this.#notice(`The link holds no recipe that can be read: ${shared.why}.`);
+    if (shared.kind === 'broken') this.#notice(brokenLink(shared.why));
     else {
       this.#hint.end();
       await this.#openAll(shared.files, { kind: 'link' });
-      this.#notice('This recipe came in the link itself. Nothing was sent to anybody; save it to keep it.');
+      this.#notice(FROM_LINK);
     }
   }
 

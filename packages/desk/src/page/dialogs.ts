@@ -74,7 +74,10 @@ export function askName(title: string, wanted: string, taken: (path: string) => 
       theDialog().close();
     };
     field.addEventListener('keydown', (event) => {
-      if (event.key === 'Enter') done();
+      if (event.key !== 'Enter') return;
+      // Else the key would go on to the button that has the focus when the dialog is gone.
+      event.preventDefault();
+      done();
     });
     const dialog = open(
       title,

@@ -16,6 +16,7 @@ import {
   EditorView,
   highlightActiveLine,
   highlightActiveLineGutter,
+  highlightSpecialChars,
   hoverTooltip,
   keymap,
   lineNumbers,
@@ -58,6 +59,11 @@ export class Editor {
     readonly host: EditorHost,
   ) {
     this.view = new EditorView({ parent, state: this.#fresh('') });
+    // When messages or a keyboard on the screen take room, the line that is being written stays in sight.
+    new ResizeObserver(() => {
+      if (!this.view.hasFocus) return;
+      this.view.dispatch({ effects: EditorView.scrollIntoView(this.view.state.selection.main.head, { yMargin: 24 }) });
+    }).observe(parent);
   }
 
   get path(): string {
@@ -158,6 +164,8 @@ export class Editor {
       lineNumbers(),
       highlightActiveLine(),
       highlightActiveLineGutter(),
+      // Signs that turn the direction of a text, or are not seen at all, are shown for what they are.
+      highlightSpecialChars(),
       history(),
       drawSelection(),
       EditorView.lineWrapping,
@@ -175,7 +183,12 @@ export class Editor {
         ...historyKeymap,
         ...defaultKeymap,
       ]),
-      EditorView.contentAttributes.of({ 'aria-label': 'Recipe, as text', spellcheck: 'false', autocapitalize: 'off' }),
+      EditorView.contentAttributes.of({
+        'aria-label': 'Recipe, as text',
+        tabindex: '0',
+        spellcheck: 'false',
+        autocapitalize: 'off',
+      }),
       EditorView.updateListener.of((update) => {
         if (update.docChanged) this.host.changed();
       }),
