@@ -2,6 +2,7 @@ import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { checkArchive } from './archive.js';
 import { clockSpeed } from './clock.js';
+import { editorSpeed } from './editor.js';
 import { growth } from './growth.js';
 import type { Measured } from './measure.js';
 import { parseSpeed } from './parse.js';
@@ -30,6 +31,7 @@ export async function bench({ gate, save }: Options): Promise<number> {
     ...(await parseSpeed(gate ? 100 : 300, rounds)),
     ...(await growth(rounds)),
     ...(await clockSpeed(rounds, gate)),
+    ...(await editorSpeed(join(root, 'packages', 'server', 'dist', 'quern-server.cjs'), gate)),
     ...(await coldStart(command, folder, gate ? 5 : 15)),
     ...checkArchive(command, folder, gate ? 500 : 10_000),
   ];

@@ -3,7 +3,7 @@
 import { bundle } from './bundle.mjs';
 import { importTs } from './run-ts.mjs';
 
-await bundle(['cli']);
+await bundle(['cli', 'server']);
 const { bench } = await importTs('bench/bench.ts');
 const flags = new Set(process.argv.slice(2));
 process.exitCode = await bench({ gate: flags.has('--gate'), save: flags.has('--save') });

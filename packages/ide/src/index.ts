@@ -2,7 +2,6 @@
 export { editorSession, Snapshot, snapshotOf } from './snapshot.js';
 export type { FileEdits } from './edits.js';
 export { diagnostics, editorDiagnostic, type EditorDiagnostic } from './diagnostics.js';
-export { slowDiagnostics } from './slow-diagnostics.js';
 export { hover, type Hover } from './hover/hover.js';
 export { completion } from './completion/completion.js';
 export type { CompletionItem, CompletionKind, CompletionList } from './completion/item.js';

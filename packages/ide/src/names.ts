@@ -60,17 +60,13 @@ export interface Occurrence {
 
 const RESERVED: ReadonlySet<string> = new Set(['all', 'flour', 'liquid', 'nothing', 'all water']);
 
-/** Every name of the file outside sentences, in the order of the text. */
-export function namesOf(snapshot: Snapshot): readonly Occurrence[] {
-  return new NameReader(snapshot).read();
-}
-
 export const recipeKey = (file: string, title: string): string => `recipe:${file}#${normaliseName(title)}`;
 const productKey = (file: string, title: string, name: string): string =>
   `product:${file}#${normaliseName(title)}/${normaliseName(name)}`;
 
-class NameReader {
-  readonly #found: Occurrence[] = [];
+/** Reads the names of a file, recipe by recipe, so that one place costs one recipe. */
+export class NameReader {
+  #found: Occurrence[] = [];
   readonly #file: string;
   readonly #outline: Outline;
   /** Foods and cultures of the file. */
@@ -85,10 +81,7 @@ class NameReader {
   constructor(readonly snapshot: Snapshot) {
     this.#file = snapshot.path;
     this.#outline = snapshot.outline;
-  }
-
-  read(): readonly Occurrence[] {
-    const { recipes, foods, cultures, kitchens, menus, head } = this.#outline;
+    const { recipes, foods, cultures, head } = this.#outline;
     for (const block of foods) this.#declareOwn('food', block.heading.content.name);
     for (const block of cultures) this.#declareOwn('culture', block.heading.content.name);
     for (const recipe of recipes) {
@@ -96,20 +89,38 @@ class NameReader {
       this.#titles.set(normaliseName(title), this.#declared('recipe', recipeKey(this.#file, title), title));
     }
     this.#uses(head, this.#headUses);
-    for (const { content, line } of head) this.#fact(content, line);
-    for (const recipe of recipes) this.#readRecipe(recipe);
-    this.#recipe = undefined;
-    this.#products = this.#headUses;
-    for (const block of [...foods, ...cultures]) {
-      this.#heading(block.heading, (name) => this.#own.get(normaliseName(name)));
-      for (const { content, line } of block.facts) this.#fact(content, line);
-    }
-    for (const block of kitchens) {
-      this.#heading(block.heading, (name) =>
-        this.#declared('kitchen', `kitchen:${this.#file}#${normaliseName(name)}`, name),
-      );
-    }
-    for (const block of menus) this.#readMenu(block);
+    this.#found = [];
+  }
+
+  /** The names of a recipe with its variants, in the order of the text. */
+  recipe(block: RecipeBlock): readonly Occurrence[] {
+    return this.#collected(() => this.#readRecipe(block));
+  }
+
+  /** The names of everything else: the head, foods, cultures, kitchens, menus. */
+  others(): readonly Occurrence[] {
+    return this.#collected(() => {
+      this.#recipe = undefined;
+      this.#products = this.#headUses;
+      const { foods, cultures, kitchens, menus, head } = this.#outline;
+      this.#uses(head, new Map());
+      for (const { content, line } of head) this.#fact(content, line);
+      for (const block of [...foods, ...cultures]) {
+        this.#heading(block.heading, (name) => this.#own.get(normaliseName(name)));
+        for (const { content, line } of block.facts) this.#fact(content, line);
+      }
+      for (const { heading } of kitchens) {
+        this.#heading(heading, (name) =>
+          this.#declared('kitchen', `kitchen:${this.#file}#${normaliseName(name)}`, name),
+        );
+      }
+      for (const block of menus) this.#readMenu(block);
+    });
+  }
+
+  #collected(read: () => void): readonly Occurrence[] {
+    this.#found = [];
+    read();
     return this.#found.sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
   }
 

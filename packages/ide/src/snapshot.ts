@@ -1,8 +1,8 @@
-import { applyEdits, type TextEdit } from '@quern/text';
+import { applyEdits, contains, type TextEdit } from '@quern/text';
 import { Session, type Compiled, type Formula, type FoodBook, type Host, type Make } from '@quern/compiler';
 import { LineCache, type BlockLine, type Document, type Line, type Outline } from '@quern/syntax';
 import { itemsByLine, type ItemPlace } from './ledger-index.js';
-import { namesOf, type Occurrence } from './names.js';
+import { NameReader, type Occurrence } from './names.js';
 import { outlineOf } from './outline-of.js';
 
 /*
@@ -12,15 +12,21 @@ import { outlineOf } from './outline-of.js';
 
 export class Snapshot {
   #compiled: Compiled | undefined;
-  #names: readonly Occurrence[] | undefined;
-  #namesByLine: ReadonlyMap<number, readonly Occurrence[]> | undefined;
+  #reader: NameReader | undefined;
+  /** Names of recipes by the line of their heading; those outside recipes under -1. */
+  readonly #names = new Map<number, readonly Occurrence[]>();
+  readonly #namesByLine = new Map<number, ReadonlyMap<number, readonly Occurrence[]>>();
 
-  /** @param files every file of the workspace, for answers that reach beyond this one. */
+  /** @param listFiles every file of the workspace, for answers that reach beyond this one; asked for only by those. */
   constructor(
     readonly session: Session,
     readonly document: Document,
-    readonly files: readonly string[],
+    readonly listFiles: () => readonly string[],
   ) {}
+
+  get files(): readonly string[] {
+    return this.listFiles();
+  }
 
   get path(): string {
     return this.document.path;
@@ -44,13 +50,47 @@ export class Snapshot {
 
   /** Every name written in the file outside sentences, in the order of the text. */
   get names(): readonly Occurrence[] {
-    return (this.#names ??= namesOf(this));
+    const groups = [-1, ...this.outline.recipes.map(({ heading }) => heading.line.number)];
+    return groups.flatMap((group) => this.#namesOf(group)).sort((a, b) => a.span.start - b.span.start);
+  }
+
+  /** The names of the recipe that a line belongs to, and those outside recipes. */
+  namesAround(line: number): readonly Occurrence[] {
+    return [...this.#namesOf(this.#recipeAbove(line)), ...this.#namesOf(-1)];
   }
 
   /** The names of a line. */
   namesOn(line: number): readonly Occurrence[] {
-    this.#namesByLine ??= groupByLine(this.names);
-    return this.#namesByLine.get(line) ?? [];
+    for (const group of [this.#recipeAbove(line), -1]) {
+      const byLine = this.#namesByLine.get(group) ?? groupByLine(this.#namesOf(group));
+      this.#namesByLine.set(group, byLine);
+      const found = byLine.get(line);
+      if (found !== undefined) return found;
+    }
+    return [];
+  }
+
+  /** The line of the last recipe heading at or above a line; -1 above the first. */
+  #recipeAbove(line: number): number {
+    const { recipes } = this.outline;
+    let low = -1;
+    let high = recipes.length - 1;
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if ((recipes[middle]?.heading.line.number ?? 0) <= line) low = middle;
+      else high = middle - 1;
+    }
+    return recipes[low]?.heading.line.number ?? -1;
+  }
+
+  #namesOf(group: number): readonly Occurrence[] {
+    const known = this.#names.get(group);
+    if (known !== undefined) return known;
+    const reader = (this.#reader ??= new NameReader(this));
+    const block = this.outline.recipes.find(({ heading }) => heading.line.number === group);
+    const names = block === undefined ? reader.others() : reader.recipe(block);
+    this.#names.set(group, names);
+    return names;
   }
 
   /**
@@ -62,7 +102,7 @@ export class Snapshot {
     const before = session.host.read(path) === this.text ? undefined : this.text;
     session.set(path, applyEdits(this.text, edits));
     try {
-      const edited = new Snapshot(session, this.#read(), this.files);
+      const edited = new Snapshot(session, this.#read(), this.listFiles);
       edited.#compiled = edited.#compile();
       return edited;
     } finally {
@@ -103,16 +143,7 @@ export class Snapshot {
 
   /** The name written at an offset, outside sentences. */
   nameAt(offset: number): Occurrence | undefined {
-    const { names } = this;
-    let low = 0;
-    let high = names.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if ((names[middle]?.span.end ?? 0) < offset) low = middle + 1;
-      else high = middle;
-    }
-    const found = names[low];
-    return found && found.span.start <= offset ? found : undefined;
+    return this.namesOn(this.lineAt(offset).number).find(({ span }) => contains(span, offset));
   }
 
   /** The block line that a line stands under, itself included; `make` lines stand under their recipe or variant. */
@@ -175,7 +206,11 @@ function groupByLine(names: readonly Occurrence[]): ReadonlyMap<number, readonly
 export const editorSession = (host: Host): Session => new Session(host, { lines: new LineCache() });
 
 /** A file of a session as it stands now; undefined when it cannot be read. */
-export function snapshotOf(session: Session, path: string, files: readonly string[] = [path]): Snapshot | undefined {
+export function snapshotOf(
+  session: Session,
+  path: string,
+  files: readonly string[] | (() => readonly string[]) = [path],
+): Snapshot | undefined {
   const document = session.document(path);
-  return document && new Snapshot(session, document, files);
+  return document && new Snapshot(session, document, typeof files === 'function' ? files : () => files);
 }

@@ -1,6 +1,6 @@
 import type * as lsp from 'vscode-languageserver';
 import type { Diagnostic } from '@quern/text';
-import { diagnostics, slowDiagnostics, type Snapshot } from '@quern/ide';
+import { diagnostics, type Snapshot } from '@quern/ide';
 
 /*
  * When messages are worked out. What the compiler says is told at once, or after a moment when the last time took long;
@@ -72,22 +72,22 @@ export class Diagnoser {
     this.#waiting.clear();
   }
 
-  #after(uri: string, kind: 'quick' | 'slow', milliseconds: number, act: () => void): void {
+  #after(uri: string, kind: 'quick' | 'slow', milliseconds: number, act: () => void | Promise<void>): void {
     const key = `${kind} ${uri}`;
     clearTimeout(this.#waiting.get(key));
     const timer = setTimeout(() => {
       this.#waiting.delete(key);
-      try {
-        act();
-      } catch (error) {
-        this.teller.failed(`the ${kind} checks of ${uri}`, error);
-      }
+      void (async () => act())().catch((error: unknown) => this.teller.failed(`the ${kind} checks of ${uri}`, error));
     }, milliseconds);
     this.#waiting.set(key, timer);
   }
 
-  /** One recipe a turn, so that requests come between. A change of the file begins anew. */
-  #checkSlowly(uri: string): void {
+  /**
+   * One recipe a turn, so that requests come between. A change of the file begins anew. The views are loaded the first
+   * time, so that the server starts without them.
+   */
+  async #checkSlowly(uri: string): Promise<void> {
+    const { slowDiagnostics } = await import('@quern/ide/slow');
     const snapshot = this.teller.snapshot(uri);
     if (snapshot === undefined) return;
     const turns = slowDiagnostics(snapshot);

@@ -2,8 +2,8 @@
 export interface Files {
   /** Text of a file that lies in a folder, wherever links lead; undefined when there is none or it may not be read. */
   read(uri: string, folder: string): string | undefined;
-  /** Every recipe file of a folder and below. */
-  list(folder: string): readonly string[];
+  /** Every recipe file of a folder, and below when it is `deep`. */
+  list(folder: string, deep: boolean): readonly string[];
 }
 
 /** Files that somebody else sends: for a server that has no disk. */
@@ -19,7 +19,8 @@ export class SentFiles implements Files {
     return this.#texts.get(uri);
   }
 
-  list(folder: string): readonly string[] {
-    return [...this.#texts.keys()].filter((uri) => uri.startsWith(`${folder}/`));
+  list(folder: string, deep: boolean): readonly string[] {
+    const inside = [...this.#texts.keys()].filter((uri) => uri.startsWith(`${folder}/`));
+    return deep ? inside : inside.filter((uri) => !uri.slice(folder.length + 1).includes('/'));
   }
 }

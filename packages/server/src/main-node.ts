@@ -31,10 +31,10 @@ class DiskFiles implements Files {
     }
   }
 
-  list(folder: string): readonly string[] {
+  list(folder: string, deep: boolean): readonly string[] {
     const found: string[] = [];
     try {
-      walk(fileURLToPath(folder), found);
+      walk(fileURLToPath(folder), deep, found);
     } catch {
       return [];
     }
@@ -42,7 +42,7 @@ class DiskFiles implements Files {
   }
 }
 
-function walk(folder: string, found: string[]): void {
+function walk(folder: string, deep: boolean, found: string[]): void {
   let entries;
   try {
     entries = readdirSync(folder, { withFileTypes: true });
@@ -53,7 +53,8 @@ function walk(folder: string, found: string[]): void {
     if (found.length >= MOST_FILES) return;
     const path = join(folder, entry.name);
     if (entry.isFile() && entry.name.endsWith('.quern')) found.push(path);
-    else if (entry.isDirectory() && !entry.name.startsWith('.') && !LEFT_OUT.has(entry.name)) walk(path, found);
+    else if (deep && entry.isDirectory() && !entry.name.startsWith('.') && !LEFT_OUT.has(entry.name))
+      walk(path, deep, found);
   }
 }
 

@@ -4,8 +4,7 @@ import { awakeHours, formulasRequest, label, MARKETS, menuRequest, sheet, UNSCAL
 import type { Settings } from './settings.js';
 
 /** What can be shown beside a file. */
-export const PAGES = ['card', 'sheet', 'label', 'clock'] as const;
-export type PageKind = (typeof PAGES)[number];
+export type PageKind = 'card' | 'sheet' | 'label' | 'clock';
 
 export interface PageRequest {
   readonly uri: string;

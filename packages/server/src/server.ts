@@ -6,7 +6,7 @@ import { readClient, type Client } from './client.js';
 import { Diagnoser } from './diagnose.js';
 import { SentFiles, type Files } from './files.js';
 import { registerAnswers } from './answers.js';
-import { PAGES, page, type PageAnswer, type PageRequest } from './pages.js';
+import type { PageAnswer, PageKind, PageRequest } from './pages.js';
 import { DEFAULT_SETTINGS, readSettings, type Settings } from './settings.js';
 import { diagnostic as toDiagnostic, type Elsewhere } from './to-lsp.js';
 import { World } from './world.js';
@@ -172,10 +172,12 @@ export function startServer(connection: lsp.Connection, environment: Environment
     return { kind: 'full', resultId: id, items };
   });
 
-  for (const kind of PAGES) {
-    connection.onRequest<PageAnswer, void>(`quern/${kind}`, (asked: PageRequest) => {
+  for (const kind of ['card', 'sheet', 'label', 'clock'] satisfies readonly PageKind[]) {
+    connection.onRequest<PageAnswer, void>(`quern/${kind}`, async (asked: PageRequest) => {
       const snapshot = context.snapshot(asked?.uri ?? '');
       if (snapshot === undefined) return { kind: 'none', why: 'The file cannot be read.' };
+      // Loaded when the first page is asked for, so that the server starts without it.
+      const { page } = await import('./pages.js');
       return page(kind, snapshot.compiled, asked, settings);
     });
   }

@@ -20,9 +20,11 @@ class Root {
   readonly #read = new Map<string, Read>();
   #listed: { readonly paths: readonly string[]; readonly at: number } | undefined;
 
+  /** @param deep whether files below count too: a workspace folder, or the folder of a file in none. */
   constructor(
     readonly uri: string,
     private readonly world: World,
+    private readonly deep: boolean,
   ) {
     this.session = editorSession({ foods: world.foods, read: (path) => this.#fromDisk(path) });
   }
@@ -52,7 +54,7 @@ class Root {
   paths(): readonly string[] {
     const now = this.world.now();
     if (this.#listed === undefined || now - this.#listed.at > 5 * FRESH_FOR) {
-      const paths = this.world.files.list(this.uri).flatMap((uri) => pathIn(this.uri, uri) ?? []);
+      const paths = this.world.files.list(this.uri, this.deep).flatMap((uri) => pathIn(this.uri, uri) ?? []);
       this.#listed = { paths, at: now };
     }
     return [...new Set([...this.#listed.paths, ...this.world.openIn(this)])].sort();
@@ -105,9 +107,9 @@ export class World {
   locate(uri: string): Located {
     const known = this.#open.get(uri);
     if (known !== undefined) return known;
-    const folder =
-      this.#folders.find((one) => uri.startsWith(`${one}/`)) ?? uri.slice(0, Math.max(0, uri.lastIndexOf('/')));
-    const root = this.#roots.get(folder) ?? new Root(folder, this);
+    const workspace = this.#folders.find((one) => uri.startsWith(`${one}/`));
+    const folder = workspace ?? uri.slice(0, Math.max(0, uri.lastIndexOf('/')));
+    const root = this.#roots.get(folder) ?? new Root(folder, this, workspace !== undefined);
     this.#roots.set(folder, root);
     return { root, path: pathIn(folder, uri) ?? decoded(uri) };
   }
@@ -139,7 +141,7 @@ export class World {
 
   snapshot(uri: string): Snapshot | undefined {
     const { root, path } = this.locate(uri);
-    return snapshotOf(root.session, path, root.paths());
+    return snapshotOf(root.session, path, () => root.paths());
   }
 
   /** The URI under which a file of the same folder as another is known. */
@@ -152,7 +154,8 @@ export class World {
   }
 
   folders(): readonly Root[] {
-    for (const folder of this.#folders) if (!this.#roots.has(folder)) this.#roots.set(folder, new Root(folder, this));
+    for (const folder of this.#folders)
+      if (!this.#roots.has(folder)) this.#roots.set(folder, new Root(folder, this, true));
     return [...this.#roots.values()];
   }
 

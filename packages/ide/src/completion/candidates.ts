@@ -45,7 +45,7 @@ export function* productCandidates(snapshot: Snapshot, line: number): Iterable<C
   const recipe = snapshot.outline.recipes.findLast(({ heading }) => heading.line.number <= line);
   const make = snapshot.makeAt(line)?.make;
   const products = snapshot.formulaAt(line)?.products;
-  for (const name of snapshot.names) {
+  for (const name of snapshot.namesAround(line)) {
     const { meaning, role, recipe: home } = name;
     const local = home === recipe?.heading.line.number && name.line < line;
     if (role === 'declared' && local && (meaning.kind === 'make' || meaning.kind === 'saved')) {

@@ -1,5 +1,5 @@
-import { normaliseName } from '@quern/compiler';
-import type { Document, LineContent } from '@quern/syntax';
+import { normaliseName, type Session } from '@quern/compiler';
+import type { Document, Line, LineContent } from '@quern/syntax';
 import { snapshotOf, type Snapshot } from '../snapshot.js';
 
 /** What a file writes that is worth offering again. */
@@ -13,21 +13,63 @@ interface Written {
 }
 
 const known = new WeakMap<Document, Written>();
+/** What stretches of files write, by their text: a keystroke costs the recipe it falls in. */
+const stretches = new WeakMap<Session, Map<string, Written>>();
+const MOST_STRETCHES = 20_000;
 
 export function writtenIn(snapshot: Snapshot): Written {
   const before = known.get(snapshot.document);
   if (before !== undefined) return before;
-  const made = read(snapshot);
+  const made = merged(stretchesOf(snapshot));
   known.set(snapshot.document, made);
   return made;
 }
 
-function read({ document }: Snapshot): Written {
+/** The file from recipe heading to recipe heading. */
+function stretchesOf({ document, session, outline }: Snapshot): readonly Written[] {
+  const kept = stretches.get(session) ?? new Map<string, Written>();
+  if (kept.size > MOST_STRETCHES) kept.clear();
+  stretches.set(session, kept);
+  const starts = [0, ...outline.recipes.map(({ heading }) => heading.line.number), document.lines.length];
+  return starts.slice(0, -1).map((from, index) => {
+    const to = starts[index + 1] ?? document.lines.length;
+    const text = document.text.slice(document.lines[from]?.start, document.lines[to]?.start);
+    const before = kept.get(text);
+    if (before !== undefined) return before;
+    const made = read(document.lines.slice(from, to));
+    // The text is a view of the whole file; a copy lets the file go.
+    kept.set(JSON.parse(JSON.stringify(text)) as string, made);
+    return made;
+  });
+}
+
+function merged(parts: readonly Written[]): Written {
+  const foods = new Map<string, { name: string; times: number }>();
+  const notes = new Map<string, string[]>();
+  for (const part of parts) {
+    for (const [id, { name, times }] of part.foods) {
+      foods.set(id, { name: foods.get(id)?.name ?? name, times: (foods.get(id)?.times ?? 0) + times });
+    }
+    for (const [id, some] of part.notes) {
+      const list = notes.get(id);
+      if (list === undefined) notes.set(id, [...some]);
+      else list.push(...some);
+    }
+  }
+  return {
+    foods,
+    notes,
+    keywords: parts.flatMap(({ keywords }) => keywords),
+    titles: parts.flatMap(({ titles }) => titles),
+  };
+}
+
+function read(lines: readonly Line[]): Written {
   const foods = new Map<string, { name: string; times: number }>();
   const notes = new Map<string, string[]>();
   const keywords: string[] = [];
   const titles: string[] = [];
-  for (const { parsed } of document.lines) {
+  for (const { parsed } of lines) {
     const content: LineContent = parsed.content;
     if (content.kind === 'in' || content.kind === 'or') {
       const id = normaliseName(content.name.text);
