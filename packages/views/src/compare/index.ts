@@ -38,3 +38,4 @@ export {
   type Revision,
   type RevisionInput,
 } from './history.js';
+export { mergeTexts, type Merged, type MergeLabels } from './merge.js';
