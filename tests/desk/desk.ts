@@ -2,6 +2,7 @@
 import { createServer, type Server } from 'node:http';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContextOptions, FrameLocator, Page } from 'playwright-core';
 import { buildSite } from '../../packages/desk/scripts/build-site.mjs';
 import { launchBrowser } from '../browser/launch.js';
@@ -39,6 +40,8 @@ export interface Opened {
 
 export interface DeskSite {
   readonly address: string;
+  /** The page as a file. */
+  readonly file: string;
   readonly browser: Browser;
   open(options?: BrowserContextOptions & { readonly at?: string; readonly before?: string }): Promise<Opened>;
   close(): Promise<void>;
@@ -50,6 +53,7 @@ export async function deskSite(): Promise<DeskSite> {
   const browser = await launchBrowser();
   return {
     address: server.address,
+    file: pathToFileURL(join(site.folder, 'index.html')).href,
     browser,
     open: (options = {}) => openDesk(browser, options.at ?? server.address, options),
     close: async () => {

@@ -350,6 +350,27 @@ describe('files', () => {
     await desk.close();
   });
 
+  test('of one name take each other’s place, unless there is something to lose', async () => {
+    const desk = await site.open();
+    await shows(desk, 'Harbour White');
+    const open = async (text: string): Promise<void> => {
+      const chooser = desk.page.waitForEvent('filechooser');
+      await desk.page.getByRole('button', { name: 'Open' }).click();
+      await (await chooser).setFiles([{ name: 'tide.quern', mimeType: 'text/plain', buffer: Buffer.from(text) }]);
+    };
+    await open('recipe First Tide\n');
+    await shows(desk, 'First Tide');
+    await open('recipe Second Tide\n');
+    await shows(desk, 'Second Tide');
+    await desk.change('Second', 'Third');
+    await shows(desk, 'Third Tide');
+    await open('recipe Fourth Tide\n');
+    await shows(desk, 'Fourth Tide');
+    await desk.page.getByRole('combobox', { name: 'File' }).selectOption('tide.quern');
+    await shows(desk, 'Third Tide');
+    await desk.close();
+  });
+
   test('are saved in their place where the browser can', async () => {
     // Stands in for the pickers of the File System Access API, which no test can click.
     const before = `
@@ -533,14 +554,13 @@ make <iframe src>buns</iframe>
 });
 
 test('a page opened as a file works too, and says what is different', async () => {
-  // A browser gives such a page no worker; here it is refused one.
-  const before =
-    "delete globalThis.Worker; globalThis.Worker = class { constructor() { throw new DOMException('no', 'SecurityError'); } };";
-  const desk = await site.open({ before });
+  const desk = await site.open({ at: site.file });
   await shows(desk, 'Harbour White');
   expect(await desk.page.locator('#notice').textContent()).toContain('no helper');
   await desk.change('gives 3', 'gives 4');
   await shows(desk, '4 loaves of 800 g');
+  expect(desk.requests.every((address) => address.startsWith('file:'))).toBe(true);
+  expect(desk.complaints).toEqual([]);
   await desk.close();
 });
 

@@ -362,6 +362,8 @@ export class Desk {
   /** What was saved is from now on what later texts are compared with. */
   async #saved(file: ShelfFile): Promise<void> {
     this.#shelf.put(file);
+    // What was asked for in vain may be there now.
+    this.#tried.clear();
     await this.started.service.ask('put', { files: [{ path: file.path, text: file.saved }], opened: true });
     this.#tell();
     this.#rounds.textChanged();

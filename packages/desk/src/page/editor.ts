@@ -100,6 +100,7 @@ export class Editor {
   /** Forgets a file. */
   close(path: string): void {
     this.#states.delete(path);
+    if (path === this.#path) this.#path = '';
   }
 
   /** The file is called otherwise from now on. */
