@@ -242,6 +242,24 @@ describe('sentences', () => {
   });
 });
 
+describe('gas marks', () => {
+  test('stand beside an oven, and nowhere else, when they are asked for', () => {
+    const formula = recipeOf(
+      'recipe Bun\n\n  500 g strong wheat flour\n  300 g water\n  wait 1 h at 26 C: Leave the flour in the water.\n  oven 15-20 min at 190 C falling to 180 C: Bake.\n',
+    );
+    const clauses = (options: object): string[] =>
+      sheet(formula, options)
+        .makes.flatMap((make) => make.rows)
+        .flatMap((row) => (row.kind === 'step' ? row.clauses : []));
+    // 190 C is mark 5 and 180 C mark 4 in printed tables (reference `units.tsv`, gas marks).
+    expect(clauses({ gasMarks: true })).toEqual([
+      'at 26 C (79 F)',
+      'at 190 C (375 F, gas 5) falling to 180 C (350 F, gas 4)',
+    ]);
+    expect(clauses({})[1]).not.toMatch(/gas/);
+  });
+});
+
 describe('what does not scale', () => {
   const codes = (data: SheetData): string[] => data.warnings.map(({ code }) => code);
 

@@ -12,6 +12,7 @@ import {
   multiply,
   negate,
   rational,
+  round,
   subtract,
   sum,
   type Rational,
@@ -268,13 +269,26 @@ function errorOf(volume: Rational, target: Rational): { error: Rational; relativ
   return { error, relativeError: divide(error, target) };
 }
 
+/**
+ * So much that the tolerance is a cup or more: nobody leaves out a cup to scoop once less, so it is the nearest whole
+ * number of cups. This also bounds the search, which would look at every number of cups within the tolerance.
+ */
+function wholeCups(target: Rational, cups: CupSystem): Scooped {
+  const count = round(divide(target, toolSize('cup', cups)));
+  const scoops: readonly Scoop[] = [{ tool: 'cup', count }];
+  const volume = scoopsVolume(scoops, cups);
+  return { kind: 'scoops', scoops, volume, ...errorOf(volume, target), withinTolerance: true };
+}
+
 function chooseScoops(target: Rational, tolerance: Rational, cups: CupSystem): Scooped {
+  const slack = multiply(target, tolerance);
+  if (compare(slack, toolSize('cup', cups)) >= 0) return wholeCups(target, cups);
   const reach = reachOf(cups);
   // Nothing at all is not a measure of something, however wide the tolerance.
   const smallest = toolSize('eighth-teaspoon', cups);
   const around = (slack: Rational): Iterable<Candidate> =>
     between(greatest(subtract(target, slack), smallest), add(target, slack), target, reach);
-  const near = choose(around(multiply(target, tolerance)), byEase);
+  const near = choose(around(slack), byEase);
   // The widest gap between two combinations is less than a teaspoon in every system.
   const chosen = near ?? choose(around(toolSize('teaspoon', cups)), byError);
   if (!chosen) throw new RangeError('no measure comes near this volume');

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import {
+  compareInputs,
   comparisonJson,
   comparisonMarkdown,
   comparisonPage,
@@ -12,11 +13,11 @@ import {
   historySvg,
   historyText,
   jsonText,
+  type CompareInputOptions,
 } from '@quern/publish';
 import { compareFiles, compareFormulas, fileReport, historyOf, MARKETS, type FileComparison } from '@quern/views';
 import { defineCommand, UsageError, type ExitCode, type Values } from '../command.js';
 import { historyOfFile, requireReadable, type HistoryRequest } from '../compare/history.js';
-import { inputsOf, type InputOptions } from '../compare/inputs.js';
 import { statesSince } from '../compare/since.js';
 import { repositoryOf, type Repository } from '../git/git.js';
 import { chooseFormula, foodBook, loadFile, RECIPE_OPTIONS } from '../recipe/load.js';
@@ -96,7 +97,7 @@ export const compare = defineCommand({
 function comparedOf(files: readonly string[], options: Given, system: System): readonly Compared[] {
   if (options.figure.length > 0) throw new UsageError('--figure is of a history', 'add --history');
   const ready = readyOf(options.ready);
-  const inputs: InputOptions = {
+  const inputs: CompareInputOptions = {
     market: MARKETS.find((one) => one === options.market) ?? 'none',
     ...(ready === undefined ? {} : { ready }),
   };
@@ -114,12 +115,12 @@ function comparedOf(files: readonly string[], options: Given, system: System): r
   const [before, after] = [loadFile(first, system, options.root), loadFile(second, system, options.root)];
   if (options.recipe !== undefined) {
     const [a, b] = [chooseFormula(before, options), chooseFormula(after, options)];
-    const both = { before: inputsOf(a, before.compiled, inputs), after: inputsOf(b, after.compiled, inputs) };
+    const both = { before: compareInputs(a, before.compiled, inputs), after: compareInputs(b, after.compiled, inputs) };
     const comparison = compareFormulas(a, b, both);
     return [{ before: first, after: second, same: comparison.same, recipes: [comparison], others: [] }];
   }
   const compared = compareFiles(before.compiled, after.compiled, (formula, compiled) =>
-    inputsOf(formula, compiled, inputs),
+    compareInputs(formula, compiled, inputs),
   );
   return [{ ...compared, before: first, after: second }];
 }
@@ -127,13 +128,13 @@ function comparedOf(files: readonly string[], options: Given, system: System): r
 function comparedSince(
   files: readonly string[],
   revision: string,
-  inputs: InputOptions,
+  inputs: CompareInputOptions,
   system: System,
 ): readonly Compared[] {
   const repository = repositoryAt(files[0], system);
   const paths = files.map((file) => resolve(system.folder, file));
   return statesSince(repository, revision, paths, foodBook()).map(({ before, after, names }) => ({
-    ...compareFiles(before, after, (formula, compiled) => inputsOf(formula, compiled, inputs)),
+    ...compareFiles(before, after, (formula, compiled) => compareInputs(formula, compiled, inputs)),
     ...names,
   }));
 }
@@ -143,14 +144,17 @@ function comparedVariant(
   file: string,
   second: string | undefined,
   options: Given,
-  inputs: InputOptions,
+  inputs: CompareInputOptions,
   system: System,
 ): Compared {
   if (second !== undefined) throw new UsageError('--variant compares a recipe with its own variant', 'name one file');
   const loaded = loadFile(file, system, options.root);
   const variant = chooseFormula(loaded, options);
   const base = chooseFormula(loaded, { recipe: options.recipe ?? variant.title });
-  const both = { before: inputsOf(base, loaded.compiled, inputs), after: inputsOf(variant, loaded.compiled, inputs) };
+  const both = {
+    before: compareInputs(base, loaded.compiled, inputs),
+    after: compareInputs(variant, loaded.compiled, inputs),
+  };
   const comparison = compareFormulas(base, variant, both);
   return { before: file, after: file, same: comparison.same, recipes: [comparison], others: [] };
 }

@@ -56,6 +56,16 @@ export const registry: readonly Registered[] = [
     load: async () => (await import('./compare.js')).compare,
   },
   {
+    name: 'git-setup',
+    summary: 'let git compare and merge recipes',
+    load: async () => (await import('./git-setup.js')).gitSetup,
+  },
+  {
+    name: 'git-driver',
+    summary: 'what git calls once it is set up',
+    load: async () => (await import('./git-driver.js')).gitDriver,
+  },
+  {
     name: 'desk',
     summary: 'open a page to write in, with every view beside the text',
     load: async () => (await import('./desk.js')).desk,

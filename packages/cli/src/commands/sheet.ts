@@ -28,6 +28,7 @@ export const sheet = defineCommand({
       value: 'PERCENT',
       says: 'how far off cups and spoons may be for the sake of fewer scoops; 3 unless given',
     },
+    gas: { type: 'boolean', says: 'gas marks beside the heat of an oven' },
     mixer: { type: 'string', value: 'WEIGHT', says: 'the most that goes into the mixer at once: 4kg' },
     format: { type: 'string', value: 'FORMAT', choices: FORMATS, says: 'text (default), markdown, html, csv or json' },
     ...OUTPUT_OPTION,
@@ -48,6 +49,7 @@ export const sheet = defineCommand({
     const settings: SheetOptions = {
       scale: scaleOption(options, formula),
       percentages: options.percentages,
+      gasMarks: options.gas,
       ...measureOptions(options),
       ...(options.fine ? { rounding: FINE_SCALE } : {}),
       ...(options.within === undefined ? {} : { tolerance: tolerance(options.within) }),

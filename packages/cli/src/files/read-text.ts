@@ -7,8 +7,9 @@ import { fileProblem } from './problems.js';
 export const MOST_BYTES = 4 * 1024 * 1024;
 
 /** Bytes as UTF-8 text, a byte-order mark kept; undefined when they are not UTF-8. */
-export function decode(bytes: Buffer): string | undefined {
-  return isUtf8(bytes) ? bytes.toString('utf8') : undefined;
+export function decode(bytes: Uint8Array): string | undefined {
+  if (!isUtf8(bytes)) return undefined;
+  return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('utf8');
 }
 
 /**

@@ -45,6 +45,8 @@ export interface SheetOptions {
   /** How weights are rounded; a kitchen scale unless given. */
   readonly rounding?: Rounding;
   readonly style?: NumberStyle;
+  /** Gas marks beside the heat of an oven. */
+  readonly gasMarks?: boolean;
   /** The most that goes into the mixer at once, in grams. */
   readonly mixer?: Rational;
 }
@@ -61,6 +63,7 @@ export interface Setting {
   readonly style: NumberStyle;
   readonly tolerance: Rational | undefined;
   readonly mixer: Rational | undefined;
+  readonly gasMarks: boolean;
   /** Weights of the formula's own lines, rounded together so that their percentages hold. */
   readonly together: ReadonlyMap<string, Shown>;
 }
@@ -79,6 +82,7 @@ export function makeSetting(formula: Formula, scale: Scale, options: SheetOption
     style,
     tolerance: options.tolerance,
     mixer: options.mixer,
+    gasMarks: options.gasMarks ?? false,
     together: roundTogether(formula, options.percentages ?? false, scale.factor, rounding, style),
   };
 }

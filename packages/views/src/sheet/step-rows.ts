@@ -1,6 +1,6 @@
-import { exact, PLAIN, printAcidity, type Rational } from '@quern/quantity';
+import { exact, gasMark, PLAIN, printAcidity, printRange, type Rational } from '@quern/quantity';
 import type { Make, StepItem } from '@quern/compiler';
-import type { AtClause, Clause, Lane, Prose, UsingClause } from '@quern/syntax';
+import type { AtClause, Clause, Lane, Prose, Temperature, UsingClause } from '@quern/syntax';
 import { bothScales, type BothScales } from '../common/heat-text.js';
 import { proseRuns, tellRun, type ProseRun } from '../common/prose-runs.js';
 import type { BothMeasures, ScalableAmount } from '../common/scalable-amount.js';
@@ -70,8 +70,8 @@ function withBrackets(first: string, second: string): string {
   return words !== undefined && other !== undefined ? `${words} (${inside}; ${other})` : `${first} (${second})`;
 }
 
-function scalesText({ celsius, fahrenheit }: BothScales, { measures }: Setting): string {
-  return measures === 'us' ? `${fahrenheit} (${celsius})` : `${celsius} (${fahrenheit})`;
+function scalesText({ celsius, fahrenheit }: BothScales, { measures }: Setting, gas = ''): string {
+  return measures === 'us' ? `${fahrenheit} (${celsius}${gas})` : `${celsius} (${fahrenheit}${gas})`;
 }
 
 function clauseText(clause: Clause, lane: Lane, setting: Setting): string {
@@ -92,8 +92,17 @@ function clauseText(clause: Clause, lane: Lane, setting: Setting): string {
 
 function atText(clause: AtClause, lane: Lane, setting: Setting): string {
   const { temperature, change, fan } = heatAround(clause, lane, setting.style);
-  const turned = change ? ` ${change.direction} to ${scalesText(change.to, setting)}` : '';
-  return `at ${scalesText(temperature, setting)}${turned}${fan ? ', fan' : ''}`;
+  const told = (both: BothScales, written: Temperature): string =>
+    scalesText(both, setting, gasText(written, lane, setting));
+  const turned = change && clause.change ? ` ${change.direction} to ${told(change.to, clause.change.to)}` : '';
+  return `at ${told(temperature, clause.temperature)}${turned}${fan ? ', fan' : ''}`;
+}
+
+/** ', gas 5' for an oven's heat, when gas marks are asked for and there is one as hot. */
+function gasText({ low, high, scale }: Temperature, lane: Lane, { gasMarks, style }: Setting): string {
+  if (!gasMarks || temperatureUse(lane, low, scale) !== 'oven') return '';
+  const [first, last] = [gasMark(low, scale), gasMark(high, scale)];
+  return first && last ? `, gas ${printRange(first, last, style)}` : '';
 }
 
 /** 'using hob', 'using 1 shelf, mixer'. */

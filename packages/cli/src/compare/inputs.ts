@@ -1,1 +1,0 @@
-export { compareInputs as inputsOf, type CompareInputOptions as InputOptions } from '@quern/publish';
