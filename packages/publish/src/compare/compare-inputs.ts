@@ -24,12 +24,14 @@ export interface CompareInputOptions {
   readonly ready?: number;
   /** Steps of the clock's search; as many as the clock usually takes unless given. */
   readonly budget?: Budget;
+  /** Whether the clock plans at all, which takes its time; yes unless given. */
+  readonly clock?: boolean;
 }
 
 /** What the label and the clock say of a formula, for comparing. */
 export function compareInputs(formula: Formula, compiled: Compiled, options: CompareInputOptions): CompareInputs {
   const { value } = label(formula, { market: options.market, kitchens: compiled.kitchens });
-  const clock = clockOf(formula, compiled, options);
+  const clock = options.clock === false ? undefined : clockOf(formula, compiled, options);
   return {
     allergens: {
       contains: value.allergens.contains.map(({ name }) => name),

@@ -39,3 +39,4 @@ export {
   type RevisionInput,
 } from './history.js';
 export { mergeTexts, type Merged, type MergeLabels } from './merge.js';
+export { accountOf } from './account.js';
