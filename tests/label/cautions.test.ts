@@ -200,6 +200,39 @@ describe('what they say', () => {
     );
   });
 
+  test('a wait without an end may be any length', () => {
+    const text = recipe('500 g whole milk\n50 g sugar\nwait 30 min or more at 20 C: Leave.');
+    expect(said(text, 'danger-zone')).toMatch(/can stand 30 min or more in all/);
+    expect(ids(text.replace('30 min or more', '30 min'))).not.toContain('danger-zone');
+    expect(ids(text.replace('at 20 C', 'at 4 C'))).not.toContain('danger-zone');
+  });
+
+  // FDA Food Code 1-201.10: heat-treated plant food needs time and temperature control (from memory).
+  test('pulses and vegetables spoil once they are cooked, not before', () => {
+    const text = recipe(
+      '300 g red lentils\n1 kg water\nwait 6 h at 20 C: Soak.\nhob 30 min: Simmer.\nkeeps 9 d at 4 C',
+    );
+    expect(ids(text)).not.toContain('danger-zone');
+    expect(ids(text)).toContain('cooling');
+    expect(said(text, 'keeps-beyond-the-chart')).toMatch(/4 days for soups and stews/);
+    const left = text.replace('keeps', 'wait 3 h at 20 C: Leave on the stove.\nkeeps');
+    expect(said(left, 'danger-zone')).toMatch(/lentils can stand 3 h in all/);
+  });
+
+  test('sentences begin with a capital and agree with what they speak of', () => {
+    expect(said(recipe('200 g dried kidney beans\n1 kg water\nhob 60 min: Boil.'), 'kidney-beans')).toMatch(
+      /^Dried kidney beans: soak/,
+    );
+    const dough = (flour: string): string => recipe(`200 g ${flour}\n100 g butter\nhands 5 min: Rub.`);
+    expect(said(dough('plain flour'), 'raw-flour')).toMatch(/The plain flour is eaten/);
+    expect(said(dough('plain flour\n50 g whole rye flour'), 'raw-flour')).toMatch(/whole rye flour are eaten/);
+  });
+
+  test('a preserve is told at what warmth it is said to keep', () => {
+    const text = recipe('500 g red peppers\n50 g onions\nhob 30 min: Soften.\nkeeps 3 months at 12 C');
+    expect(said(text, 'low-acid-preserve')).toMatch(/keep 90 d at 12 °C\./);
+  });
+
   test('a crisp biscuit that nothing raises is no muffin, of which the chart would give seven days', () => {
     const thins = (raised: string): string =>
       recipe(

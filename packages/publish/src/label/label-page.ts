@@ -46,7 +46,7 @@ export function labelTree(label: Label, options: LabelPageOptions = {}): Element
         ...label.alerts.map((one) => element('li', {}, one)),
       ),
     paragraph(weightWords(label)),
-    ...label.portions.map(({ name, count }) => paragraph(portionWords({ name, count }))),
+    ...label.portions.map((one) => paragraph(portionWords(one))),
     section(
       'Ingredients',
       paragraph(runNodes(ingredientRuns(label.statement))),
@@ -96,7 +96,8 @@ function cautions(label: Label, options: LabelPageOptions): Child {
 /** A figure and its ends, each unbroken; a line may end between the two. */
 function figureNodes(printed: Printed): Child[] {
   const { figure, range } = figureParts(printed);
-  const whole = (text: string): ElementNode => element('span', {}, text);
+  const whole = (text: string): ElementNode =>
+    element('span', {}, text.replace(/(\d) (?=\p{L}|%)(?!to )/gu, '$1\u00a0'));
   return range === '' ? [whole(figure)] : [whole(figure), ' ', whole(range)];
 }
 

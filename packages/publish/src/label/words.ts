@@ -151,8 +151,10 @@ const WEIGHTS: Readonly<Record<Caution['weight'], string>> = { check: 'Check', c
 export const weightWord = (weight: Caution['weight']): string => WEIGHTS[weight];
 
 /** Which part the figures for a portion are for. */
-export const portionWords = ({ name, count }: Label['portions'][number]): string =>
-  `Portion: one ${name}, of ${count}.`;
+export function portionWords({ name, count, between, household }: Label['portions'][number]): string {
+  const open = between ? ` (${between[0]} to ${between[1]})` : '';
+  return `${household === undefined ? '' : `${household} `}Portion: one ${name}, of ${count}${open}.`;
+}
 
 export const NO_CAUTION = 'None of the cautions applies to what is written.';
 

@@ -9,7 +9,18 @@ import {
   type Formula,
   type Kitchen,
 } from '@quern/compiler';
-import { compare, divide, HUNDRED, multiply, ONE, rational, sign, subtract, type Rational } from '@quern/quantity';
+import {
+  compare,
+  divide,
+  HUNDRED,
+  multiply,
+  ONE,
+  rational,
+  sign,
+  subtract,
+  toExactText,
+  type Rational,
+} from '@quern/quantity';
 import { diagnose, type Diagnostic, type Outcome, type Place } from '@quern/text';
 import { allergensOf, foodUses, type AllergenAccount, type FoodUse, type KitchenTraces } from './allergens.js';
 import { cautionFactsOf } from './cautions/facts-of.js';
@@ -21,6 +32,7 @@ import { compositionOf, massOf, weightOf, type Component, type Composition } fro
 import type { WeighedAs } from './edible.js';
 import { declarationOf, grams, type Declaration, type PortionSize } from './declaration.js';
 import { explain, type Explanation } from './explain.js';
+import { householdServing } from './household.js';
 import { statementOf, type Statement } from './ingredients.js';
 import type { Market } from './nutrient-list.js';
 import { nutritionOf, type Nutrition } from './nutrition.js';
@@ -56,7 +68,14 @@ export interface Label {
   readonly complete: boolean;
   /** Finished weight, with its ends where the recipe leaves them open. */
   readonly weight: { readonly text: string; readonly between?: readonly [string, string] } | undefined;
-  readonly portions: readonly { readonly name: string; readonly count: string }[];
+  readonly portions: readonly {
+    readonly name: string;
+    readonly count: string;
+    /** The fewest and the most, where the recipe leaves it open. */
+    readonly between?: readonly [string, string];
+    /** The size of a serving in a household measure, with its grams and how many there are, where a market asks for it. */
+    readonly household?: string;
+  }[];
   readonly declaration: Declaration;
   readonly statement: Statement;
   readonly allergens: AllergenAccount;
@@ -102,7 +121,7 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
     alerts,
     complete: alerts.length === 0,
     weight: weightText(nutrition),
-    portions: portions.map(({ name, count }) => ({ name, count: significant(count, 4) })),
+    portions: portions.map((one) => portionText(one, formula, nutrition, options.market)),
     declaration,
     statement,
     allergens,
@@ -150,6 +169,25 @@ function weightText(nutrition: Nutrition): Label['weight'] {
   const low = grams(weight.low);
   const high = grams(weight.high);
   return { text: grams(weight.usual), ...(low !== high && { between: [low, high] as const }) };
+}
+
+function portionText(
+  portion: PortionSize,
+  { facts, servings }: Formula,
+  { weight }: Nutrition,
+  market: Market,
+): Label['portions'][number] {
+  const { name, count } = portion;
+  const range = count === servings ? facts.serves?.content.range : undefined;
+  return {
+    name,
+    count: significant(count, 4),
+    ...(range &&
+      compare(range.low, range.high) !== 0 && {
+        between: [toExactText(range.low), toExactText(range.high)] as const,
+      }),
+    ...((market === 'us' || market === 'ca') && { household: householdServing(portion, weight?.usual) }),
+  };
 }
 
 function portionsFor(formula: Formula, per: LabelOptions['per']): PortionSize[] {
@@ -235,7 +273,9 @@ function notesOf(
     notes.push('Estimate: a drained liquid takes part, and is taken to carry the mean of the liquids in its pot.');
   if (portions.length === 0 && options.per !== '100g')
     notes.push(
-      'The recipe says neither how many it serves nor how many pieces it gives, so there is no figure for a portion.',
+      options.per === undefined
+        ? 'The recipe says neither how many it serves nor how many pieces it gives, so there is no figure for a portion.'
+        : `The recipe does not say ${options.per === 'piece' ? 'how many pieces it gives' : 'how many it serves'}, so there is no figure for a ${options.per}.`,
     );
   for (const [foods, names] of byMissing(declaration)) {
     notes.push(`‘At least’: figures for ${names.join(', ')} are missing, or not whole, for ${foods}.`);

@@ -234,6 +234,7 @@ function standing(
   if (heatLane(item) || (lane !== 'wait' && lane !== 'hands') || !time) return undefined;
   return {
     minutes: time.high.minutes,
+    orMore: time.kind === 'at-least',
     celsius: around(item) ?? room,
     breadOrDry: pot !== undefined && isBreadOrDry(pot),
     afterHeat,

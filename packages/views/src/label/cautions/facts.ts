@@ -22,6 +22,8 @@ export interface Heating {
 /** Time in which nobody heats the food: a `wait`, or `hands` at the bench. */
 export interface Standing {
   readonly minutes: Rational;
+  /** 'or more': nothing says when it ends. */
+  readonly orMore: boolean;
   /** Temperature around the food; undefined when neither the line nor the kitchen says. */
   readonly celsius: Rational | undefined;
   /** Whether it stands in a leavened dough or bread, or in something dry: not counted as perishable there. */

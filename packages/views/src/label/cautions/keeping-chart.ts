@@ -33,6 +33,11 @@ const isCake = (facts: CautionFacts): boolean => {
   if (pot.leavened !== true && !has(facts, role('egg'))) return false;
   return pot.flour.n * 20n >= pot.flour.d * 3n && pot.sugars.n >= pot.sugars.d * 10n && pot.water.n < pot.water.d * 40n;
 };
+/** Common practice, no source: from this much water in 100 g on a dish of pulses is a soup or a stew. */
+const isSoup = (facts: CautionFacts): boolean => {
+  const water = dish(facts)?.water;
+  return water !== undefined && water.n >= water.d * 60n;
+};
 const cooked = (facts: CautionFacts): boolean => facts.foods.some((food) => food.heatings.length > 0);
 
 const days = (count: number): Rational => rational(count);
@@ -56,10 +61,11 @@ export const keepingChart: readonly ChartRow[] = [
   },
   {
     key: 'keep.soup_stews',
+    // The nearest row to any cooked meat: the chart has no other for what is made at home.
     name: 'soups and stews',
     fridge: days(4),
     freezer: months(3),
-    fits: (facts) => has(facts, role('meat')) && cooked(facts),
+    fits: (facts) => cooked(facts) && (has(facts, role('meat')) || (has(facts, role('pulse')) && isSoup(facts))),
   },
   {
     key: 'keep.muffin_homemade_including_bran_blueberry_banana_corn_chocolate_chip',

@@ -9,6 +9,17 @@ export function listed(names: readonly string[]): string {
   return unique.length < 2 ? last : `${unique.slice(0, -1).join(', ')} and ${last}`;
 }
 
+/** A sentence that begins with a name as somebody wrote it. */
+export const sentence = (text: string): string => text.replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
+
+/** 'stays' of one thing that is named in the singular, 'stay' of others. */
+export function agree(foods: readonly CautionFood[], singular: string, plural: string): string {
+  const names = [...new Set(foods.map((food) => food.name))];
+  const [only = ''] = names;
+  return names.length === 1 && !isPlural(only) ? singular : plural;
+}
+const isPlural = (name: string): boolean => /[^su]s$/.test(name);
+
 export const namesOf = (foods: readonly CautionFood[]): string => listed(foods.map((food) => food.name));
 export const placesOf = (foods: readonly CautionFood[]): Place[] => foods.map((food) => food.place);
 

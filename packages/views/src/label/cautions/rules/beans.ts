@@ -1,6 +1,6 @@
 import { kidneyBeans as figures } from '../figures.js';
 import type { CautionRule } from '../rule.js';
-import { namesOf, placesOf, time } from '../words.js';
+import { namesOf, placesOf, sentence, time } from '../words.js';
 
 export const kidneyBeans: CautionRule = {
   id: 'kidney-beans',
@@ -14,7 +14,7 @@ export const kidneyBeans: CautionRule = {
     if (beans.length === 0) return undefined;
     return {
       weight: 'care',
-      text: `${namesOf(beans)}: soak at least ${time(figures.soak)}, pour the water off, and boil hard in fresh water for at least ${time(figures.boil)} before any slow cooking.`,
+      text: `${sentence(namesOf(beans))}: soak at least ${time(figures.soak)}, pour the water off, and boil hard in fresh water for at least ${time(figures.boil)} before any slow cooking.`,
       places: placesOf(beans),
     };
   },

@@ -2,7 +2,7 @@ import { add, compare, ZERO, toDecimal, type Rational } from '@quern/quantity';
 import { nitrite, nitritePartsPerMillion } from '../figures.js';
 import type { CautionFood } from '../facts.js';
 import type { CautionRule } from '../rule.js';
-import { namesOf, placesOf } from '../words.js';
+import { namesOf, placesOf, sentence } from '../words.js';
 
 const total = (foods: readonly CautionFood[]): Rational | undefined =>
   foods.reduce<Rational | undefined>((sum, food) => sum && food.grams && add(sum, food.grams), ZERO);
@@ -30,7 +30,7 @@ export const curingSalt: CautionRule = {
       : ' The nitrite that goes in cannot be worked out, as a weight is not known.';
     return {
       weight: over ? 'check' : 'care',
-      text: `${namesOf(cure)}: check the strength on the packet, weigh to a tenth of a gram, and follow a tested recipe; curing for sale is licensed work in many places.${figure}`,
+      text: `${sentence(namesOf(cure))}: check the strength on the packet, weigh to a tenth of a gram, and follow a tested recipe; curing for sale is licensed work in many places.${figure}`,
       places: placesOf(cure),
     };
   },

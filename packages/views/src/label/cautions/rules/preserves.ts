@@ -2,7 +2,7 @@ import { compare, rational, type Rational } from '@quern/quantity';
 import type { CautionFacts, CautionFood, KeepingClaim, PotFacts } from '../facts.js';
 import { coldHold, garlicInOil as garlicFigures, preserves, vegetableFerment as ferment } from '../figures.js';
 import type { CautionRule } from '../rule.js';
-import { about, bothDegrees, degrees, namesOf, placesOf, time } from '../words.js';
+import { about, bothDegrees, degrees, namesOf, placesOf, sentence, time } from '../words.js';
 
 const DAY = 1440;
 const days = (count: number): Rational => rational(count * DAY);
@@ -38,7 +38,7 @@ export const garlicInOil: CautionRule = {
     );
     return {
       weight: tooLong.length > 0 ? 'check' : 'care',
-      text: `${namesOf(inOil)} in oil: keep at ${bothDegrees(garlicFigures.celsius)} or below for no more than ${time(garlicFigures.longest)}, or freeze; never at room warmth.${tooLong.length > 0 ? ' The recipe claims more than that.' : ''}`,
+      text: `${sentence(namesOf(inOil))} in oil: keep at ${bothDegrees(garlicFigures.celsius)} or below for no more than ${time(garlicFigures.longest)}, or freeze; never at room warmth.${tooLong.length > 0 ? ' The recipe claims more than that.' : ''}`,
       places: [...placesOf(inOil), ...tooLong.map((claim) => claim.place)],
     };
   },
@@ -75,7 +75,7 @@ export const lowAcidPreserve: CautionRule = {
     if (!first) return undefined;
     return {
       weight: 'check',
-      text: `Said to keep ${time(first.minutes)} without being held cold. That is safe only with a measured pH of 4.6 or below or a water activity of 0.85 or below, or by a tested canning process; follow a tested recipe and your local rules, and measure.`,
+      text: `Said to keep ${time(first.minutes)} ${first.celsius ? `at ${degrees(first.celsius)}` : 'without being held cold'}. That is safe only with a measured pH of 4.6 or below or a water activity of 0.85 or below, or by a tested canning process; follow a tested recipe and your local rules, and measure.`,
       places: claims.map((claim) => claim.place),
     };
   },

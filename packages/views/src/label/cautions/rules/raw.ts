@@ -2,7 +2,7 @@ import { compare, rational, type Rational } from '@quern/quantity';
 import type { CautionFood } from '../facts.js';
 import { coreTemperatures } from '../figures.js';
 import type { CautionRule } from '../rule.js';
-import { bothDegrees, namesOf, placesOf } from '../words.js';
+import { agree, bothDegrees, namesOf, placesOf } from '../words.js';
 
 /*
  * Common practice, no source: something that has been ten minutes in an oven of 120 °C or more, or that was taken to the
@@ -45,7 +45,7 @@ export const rawEgg: CautionRule = {
     if (raw.length > 0) {
       return {
         weight: 'care',
-        text: `The ${namesOf(raw)} stay raw. For the very young, the old, the pregnant and the ill use pasteurised egg; others should know.`,
+        text: `The ${namesOf(raw)} ${agree(raw, 'stays', 'stay')} raw. For the very young, the old, the pregnant and the ill use pasteurised egg; others should know.`,
         places: placesOf(raw),
       };
     }
@@ -72,7 +72,7 @@ export const rawFlour: CautionRule = {
     if (raw.length === 0) return undefined;
     return {
       weight: 'care',
-      text: `The ${namesOf(raw)} are eaten without being heated. Raw flour, dough and batter are not to be eaten or tasted.`,
+      text: `The ${namesOf(raw)} ${agree(raw, 'is', 'are')} eaten without being heated. Raw flour, dough and batter are not to be eaten or tasted.`,
       places: placesOf(raw),
     };
   },
@@ -113,7 +113,7 @@ export const unpasteurised: CautionRule = {
     if (raw.length === 0) return undefined;
     return {
       weight: 'note',
-      text: `The ${namesOf(raw)} are not heated. They are not for the very young, the old, the pregnant and the ill.`,
+      text: `The ${namesOf(raw)} ${agree(raw, 'is', 'are')} not heated: not for the very young, the old, the pregnant and the ill.`,
       places: placesOf(raw),
     };
   },

@@ -12,6 +12,15 @@ function isPerishable(food: CautionFood): boolean {
   );
 }
 
+/**
+ * Rice, pulses and vegetables spoil once they are cooked; raw, they keep. The Food Code calls heat-treated plant food a
+ * food that needs time and temperature control (1-201.10, from memory).
+ */
+const spoilsOnceCooked = (food: CautionFood): boolean =>
+  isPerishable(food) ||
+  food.flags.includes('cooked-rice') ||
+  food.roles.some((role) => role === 'pulse' || role === 'vegetable');
+
 const inZone = ({ celsius }: Standing): boolean =>
   // Without a temperature it stands in the room.
   !celsius || (compare(celsius, zone.low) > 0 && compare(celsius, zone.high) < 0);
@@ -23,17 +32,20 @@ const minutesOf = (standings: readonly Standing[]): Rational =>
 export const dangerZone: CautionRule = {
   id: 'danger-zone',
   title: 'Time between 4 and 60 °C',
-  when: 'the waits and bench work after a perishable food goes in come to more than 2 h between 4 and 60 °C (1 h above 32 °C); a leavened dough, bread and dry things are left out',
+  when: 'the waits and bench work after a perishable food goes in (rice, pulses and vegetables: after they are cooked) come to more than 2 h between 4 and 60 °C (1 h above 32 °C), each at its longest; a leavened dough, bread and dry things are left out',
   reason: 'Bacteria grow fastest there, and some of their poisons outlast cooking.',
   source:
     'USDA FSIS, Danger Zone (40-140 °F): 2 h, above 90 °F 1 h; leaving out doughs and dry goods is common practice, no source',
   find({ foods }) {
-    const sums = foods.filter(isPerishable).map((food) => {
-      const warm = food.standings.filter((one) => inZone(one) && !one.breadOrDry);
+    const sums = foods.filter(spoilsOnceCooked).map((food) => {
+      const counts = isPerishable(food) ? food.standings : food.standings.filter((one) => one.afterHeat);
+      const warm = counts.filter((one) => inZone(one) && !one.breadOrDry);
       return { food, warm, minutes: minutesOf(warm), hot: minutesOf(warm.filter(isHot)) };
     });
     const over = sums.filter(
-      ({ minutes, hot }) => compare(minutes, zone.longest) > 0 || compare(hot, zone.longestHot) > 0,
+      // A wait without an end may be any length.
+      ({ minutes, hot, warm }) =>
+        compare(minutes, zone.longest) > 0 || compare(hot, zone.longestHot) > 0 || warm.some(({ orMore }) => orMore),
     );
     const worst = over.reduce<(typeof over)[number] | undefined>(
       (a, b) => (a && compare(a.minutes, b.minutes) >= 0 ? a : b),
@@ -42,21 +54,18 @@ export const dangerZone: CautionRule = {
     if (!worst) return undefined;
     return {
       weight: 'check',
-      text: `The ${namesOf(over.map(({ food }) => food))} can stand ${time(worst.minutes)} in all between ${degrees(zone.low)} and ${degrees(zone.high)}; published guidance is ${time(zone.longest)} at most, ${time(zone.longestHot)} above ${degrees(zone.hot)}. Keep them cold until they are needed, or say at which temperature they stand.`,
+      text: `The ${namesOf(over.map(({ food }) => food))} can stand ${time(worst.minutes)}${worst.warm.some(({ orMore }) => orMore) ? ' or more' : ''} in all between ${degrees(zone.low)} and ${degrees(zone.high)}; published guidance is ${time(zone.longest)} at most, ${time(zone.longestHot)} above ${degrees(zone.hot)}. Keep them cold until they are needed, or say at which temperature they stand.`,
       places: worst.warm.map((one) => one.place),
     };
   },
 };
-
-/** Rice grows bacteria once it is cooked; raw, it keeps. */
-const spoilsOnceCooked = (food: CautionFood): boolean => isPerishable(food) || food.flags.includes('cooked-rice');
 
 const isCold = (celsius: Rational | undefined): boolean => celsius !== undefined && compare(celsius, rational(8)) <= 0;
 
 export const cooling: CautionRule = {
   id: 'cooling',
   title: 'Cooling what was cooked',
-  when: 'a cooked dish with perishable food, no bread and not dry, is then kept cold',
+  when: 'a cooked dish with perishable food, rice, pulses or vegetables, no bread and not dry, is then kept cold',
   reason: 'Spores that outlast cooking grow while a big pot cools slowly.',
   source:
     'FDA Food Code 3-501.14: from 57 to 21 °C within 2 h, to 5 °C within 6 h in all; made from foods at room warmth, to 5 °C within 4 h',
