@@ -140,6 +140,12 @@ describe('each caution', () => {
 describe('what they say', () => {
   const said = (text: string, id: string) => found(text).get(id)?.text ?? '';
 
+  test('of alcohol that is never heated, nothing is said of boiling off', () => {
+    const cup = '200 g gin\n400 g water\nhands 1 min: Stir.';
+    expect(said(recipe(cup), 'alcohol-remains')).not.toMatch(/boils off/);
+    expect(said(recipe(`${cup}\nhob 10 min: Warm.`), 'alcohol-remains')).toMatch(/boils off/);
+  });
+
   test('the alcohol that stays, in 100 g and in a serving', () => {
     // 100 g of red wine simmered an hour keep 25 % of their alcohol (USDA retention factors, release 6, code 5006).
     const text = said(recipe('400 g red wine\n100 g sugar\nhob 60 min: Simmer.'), 'alcohol-remains');

@@ -1,6 +1,6 @@
 /** What is left open or cannot be read is never passed over, and never taken for absent. */
 import { describe, expect, test } from 'vitest';
-import { labelText, tagText } from '@quern/publish';
+import { labelText, tagPage, tagText } from '@quern/publish';
 import { labelled, words } from './world.js';
 
 const CHOICE = `recipe Bars
@@ -76,7 +76,18 @@ make balls
 test('a recipe that nothing goes into has no list, and says so', () => {
   const text = labelText(labelled('recipe Air\nserves 2\n\nmake air\n  hands 5 min: Wait.\n').value);
   expect(text).toMatch(/Ingredients: none are written\./);
-  expect(text).not.toMatch(/No ingredient is one that this list names/);
+  expect(text).not.toMatch(/no ingredient is on this list/);
+});
+
+test('a tag never says that nothing on a list is in it, for it names no list', () => {
+  const { value } = labelled(
+    'recipe Rice\nserves 2\n\nmake rice\n  200 g white rice\n  400 g water\n  hob 12 min: Boil.\n',
+  );
+  expect(labelText(value)).toMatch(/As far as the food table knows, no ingredient is on this list/);
+  for (const text of [tagText(value.tag), tagPage(value.tag)]) {
+    expect(text).not.toMatch(/no ingredient/i);
+    expect(text).toMatch(/What is not named here has not been shown to be absent/);
+  }
 });
 
 test('at least less than something is printed as at least nothing', () => {

@@ -31,9 +31,15 @@ make buns
   keeps 2 d at 20 C
 `;
 
-async function quern(
-  ...args: string[]
-): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
+interface Told {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+const quern = (...args: string[]): Promise<Told> => command('label', ...args);
+
+async function command(...args: string[]): Promise<Told> {
   const texts = { out: '', err: '' };
   const sink = (name: 'out' | 'err') => ({
     write: (text: string) => void (texts[name] += text),
@@ -50,7 +56,7 @@ async function quern(
     entry: undefined,
     readStdin: () => Promise.resolve(''),
   };
-  return { code: await run(['label', ...args], system), ...texts };
+  return { code: await run(args, system), ...texts };
 }
 
 describe('quern label', () => {
@@ -60,6 +66,13 @@ describe('quern label', () => {
     expect(err).toBe('');
     expect(out).toContain('Ingredients: strong WHEAT flour');
     expect(out).toMatch(/per 100 g +per bun of 98 g/);
+  });
+
+  test('dates a tag as the clock does: what is ready on a day is good until the same day', async () => {
+    const { out: tag } = await quern('buns.quern', '--tag', '--made-on', '2041-02-16');
+    expect(tag).toMatch(/Best before: 18 February 2041/);
+    const { out: clock } = await command('clock', 'buns.quern', '--ready', '2041-02-16 18:00');
+    expect(clock).toMatch(/Good until: \w+ 18 February 2041/);
   });
 
   test('leaves portions out when asked for 100 g alone', async () => {

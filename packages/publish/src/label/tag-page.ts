@@ -4,7 +4,7 @@ import { htmlPage } from '../card/card-page.js';
 import { element, type Child, type ElementNode } from '../html/tree.js';
 import { dateWords, firstDay, lastDay } from './dates.js';
 import { runNodes } from './label-page.js';
-import { allergenWords, ingredientRuns, takenOutRuns } from './words.js';
+import { ingredientRuns, tagAllergenWords, takenOutRuns } from './words.js';
 
 /** Label sizes that sheets are sold in, millimetres across and down. Common practice, no source. */
 export const TAG_SIZES = {
@@ -86,7 +86,7 @@ export function tagText(tag: Tag, options: TagOptions = {}): string {
       .map(({ text }) => text)
       .join('')}`,
     takenOut && takenOut.map(({ text }) => text).join(''),
-    ...allergenWords(tag),
+    ...tagAllergenWords(tag),
     tag.netWeight === undefined ? 'Net weight: ____' : `Net weight: ${tag.netWeight}`,
     ...dates(tag, options.madeOn).map(
       ({ name, day, note }) => `${name}: ${day ?? '____'}${note === '' ? '' : ` (${note})`}`,
@@ -141,7 +141,7 @@ export function tagTree(tag: Tag, options: TagOptions = {}): ElementNode {
     element('h1', {}, tag.name),
     element('p', {}, element('b', {}, 'Ingredients: '), runNodes(ingredientRuns(tag.statement))),
     takenOut && element('p', {}, runNodes(takenOut)),
-    ...allergenWords(tag).map((words) => element('p', {}, words)),
+    ...tagAllergenWords(tag).map((words) => element('p', {}, words)),
     element('dl', {}, ...rows),
     ...opened(tag).map((words) => element('p', {}, words)),
     ...tag.care.map((one) => element('p', {}, careWords(one))),

@@ -73,22 +73,31 @@ const mentioned = (mentions: readonly AllergenMention[]): string =>
 
 /** What is said of allergens, a sentence a line. Silence about one says nothing, and the last line says so. */
 export function allergenWords({ allergens, statement }: Pick<Label, 'allergens' | 'statement'>): string[] {
+  const lines = allergenLines({ allergens });
+  const { items, unweighed, takenOut } = statement;
+  if (lines.length === 0 && items.length + unweighed.length + takenOut.length > 0) {
+    lines.push('As far as the food table knows, no ingredient is on this list.');
+  }
+  return [...lines, NOT_ABSENT];
+}
+
+const NOT_ABSENT = 'What is not named here has not been shown to be absent.';
+
+/** The same for a tag, where no list is named: a sentence that nothing is on it could be taken for a promise. */
+export const tagAllergenWords = (tag: Pick<Label, 'allergens'>): string[] => [...allergenLines(tag), NOT_ABSENT];
+
+function allergenLines({ allergens }: Pick<Label, 'allergens'>): string[] {
   const lines: string[] = [];
   if (allergens.contains.length > 0) lines.push(`Contains: ${mentioned(allergens.contains)}.`);
   if (allergens.mayContain.length > 0) lines.push(`May contain: ${mentioned(allergens.mayContain)}.`);
   if (allergens.cannotSay.length > 0) {
     lines.push(`Cannot say: nothing is known of ${allergens.cannotSay.map(({ name }) => name).join(', ')}.`);
   }
-  const { items, unweighed, takenOut } = statement;
-  if (lines.length === 0 && items.length + unweighed.length + takenOut.length > 0) {
-    lines.push('No ingredient is one that this list names.');
-  }
   for (const { name, threshold } of [...allergens.contains, ...allergens.mayContain]) {
     if (threshold !== undefined)
       lines.push(`${name}: to be declared from ${threshold}; how much there is here is not known.`);
   }
   lines.push(...allergens.notes.map((note) => `${note}.`));
-  lines.push('What is not named here has not been shown to be absent.');
   return lines;
 }
 

@@ -20,9 +20,12 @@ export const alcoholRemains: CautionRule = {
         ? ` As a drink it would be about ${about(alcohol.byVolume)} % vol; above 1.2 % vol the strength has to be stated.`
         : '';
     const from = with_.length > 0 ? ` from ${listed(with_.map((food) => food.name))}` : '';
+    const heated = with_.some(({ heatings }) => heatings.length > 0)
+      ? ' How much boils off varies a good deal with the pan and the stirring.'
+      : '';
     return {
       weight: 'note',
-      text: `About ${about(alcohol.per100)} g of alcohol${from} stay in 100 g${serving}. How much boils off varies a good deal with the pan and the stirring.${strength}`,
+      text: `About ${about(alcohol.per100)} g of alcohol${from} stay in 100 g${serving}.${heated}${strength}`,
       places: with_.length > 0 ? with_.map((food) => food.place) : [place],
     };
   },
