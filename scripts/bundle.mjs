@@ -37,6 +37,12 @@ const bundles = {
     external: ['vscode'],
     ...one('vscode/src/extension.ts', 'vscode/dist/extension.cjs'),
   },
+  'extension-browser': {
+    ...browser,
+    format: 'cjs',
+    external: ['vscode'],
+    ...one('vscode/src/extension-browser.ts', 'vscode/dist/extension-browser.cjs'),
+  },
 };
 
 function one(from, to) {

@@ -3,6 +3,7 @@
 import { spawnSync } from 'node:child_process';
 import { copyFileSync, cpSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
+import { assemble } from '../packages/vscode/scripts/assemble.mjs';
 import { bundle } from './bundle.mjs';
 import { root } from './run-ts.mjs';
 
@@ -54,6 +55,7 @@ function run(command, args, cwd) {
 }
 
 await bundle(['extension', 'extension-browser', 'server', 'server-browser']);
+await assemble();
 installPacker();
 stageExtension();
 mkdirSync(join(root, 'out'), { recursive: true });

@@ -1,5 +1,5 @@
 /** Editor answers as pure functions of a snapshot: document in, plain data and UTF-16 offsets out. */
-export { editorSession, Snapshot, snapshotOf } from './snapshot.js';
+export { compiledAs, editorSession, Snapshot, snapshotOf } from './snapshot.js';
 export type { FileEdits } from './edits.js';
 export { diagnostics, editorDiagnostic, type EditorDiagnostic } from './diagnostics.js';
 export { hover, type Hover } from './hover/hover.js';

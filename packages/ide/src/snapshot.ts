@@ -202,8 +202,14 @@ function groupByLine(names: readonly Occurrence[]): ReadonlyMap<number, readonly
   return groups;
 }
 
+/**
+ * How many lines a session of an editor keeps beside those that stand in its files, in each of two generations. A line that
+ * has not changed is taken from the file itself, so that this only serves lines that come back.
+ */
+const KEPT_LINES = 4_000;
+
 /** A session for an editor: lines are kept parsed by their text, so that a keystroke costs its line and its recipe. */
-export const editorSession = (host: Host): Session => new Session(host, { lines: new LineCache() });
+export const editorSession = (host: Host): Session => new Session(host, { lines: new LineCache(KEPT_LINES) });
 
 /** A file of a session as it stands now; undefined when it cannot be read. */
 export function snapshotOf(
@@ -213,4 +219,9 @@ export function snapshotOf(
 ): Snapshot | undefined {
   const document = session.document(path);
   return document && new Snapshot(session, document, typeof files === 'function' ? files : () => files);
+}
+
+/** What a file would be with another text, such as the one it had. */
+export function compiledAs(snapshot: Snapshot, text: string): Compiled {
+  return snapshot.edited([{ span: { start: 0, end: snapshot.text.length }, text }]).compiled;
 }

@@ -1,10 +1,37 @@
 import { normaliseName, type Compiled, type Formula, type Kitchen } from '@quern/compiler';
-import { cardHtml, clockPage, labelPage, planDated, recipeCard, sheetHtml } from '@quern/publish';
-import { awakeHours, formulasRequest, label, MARKETS, menuRequest, sheet, UNSCALED } from '@quern/views';
+import {
+  cardHtml,
+  clockPage,
+  compareInputs,
+  comparisonPage,
+  labelPage,
+  planDated,
+  recipeCard,
+  sheetHtml,
+} from '@quern/publish';
+import {
+  awakeHours,
+  compareFiles,
+  fileReport,
+  formulasRequest,
+  label,
+  MARKETS,
+  menuRequest,
+  sheet,
+  UNSCALED,
+} from '@quern/views';
 import type { Settings } from './settings.js';
 
 /** What can be shown beside a file. */
 export type PageKind = 'card' | 'sheet' | 'label' | 'clock';
+
+export interface CompareRequest {
+  readonly uri: string;
+  /** The text that the file had. */
+  readonly before: string;
+  /** What that was: 'last commit'. */
+  readonly beforeName?: string;
+}
 
 export interface PageRequest {
   readonly uri: string;
@@ -72,4 +99,17 @@ function clock(compiled: Compiled, asked: PageRequest): PageAnswer {
   if (plan === undefined)
     return none(`There is no plan (${diagnostics.map(({ code }) => code).join(', ')}): see the messages of the file.`);
   return { kind: 'page', title: plan.title, html: clockPage(plan, { moments, why: true }) };
+}
+
+/** What changed from an earlier text of a file to the one at hand, and what follows from it. */
+export function comparePage(
+  before: Compiled,
+  after: Compiled,
+  names: { readonly before: string; readonly after: string },
+  settings: Settings,
+): PageAnswer {
+  const market = MARKETS.find((one) => one === settings.market) ?? 'none';
+  const compared = compareFiles(before, after, (formula, compiled) => compareInputs(formula, compiled, { market }));
+  const html = comparisonPage([fileReport({ ...compared, ...names })]);
+  return { kind: 'page', title: `What changed in ${names.after}`, html };
 }

@@ -6,7 +6,7 @@ import { readClient, type Client } from './client.js';
 import { Diagnoser } from './diagnose.js';
 import { SentFiles, type Files } from './files.js';
 import { registerAnswers } from './answers.js';
-import type { PageAnswer, PageKind, PageRequest } from './pages.js';
+import type { CompareRequest, PageAnswer, PageKind, PageRequest } from './pages.js';
 import { DEFAULT_SETTINGS, readSettings, type Settings } from './settings.js';
 import { diagnostic as toDiagnostic, type Elsewhere } from './to-lsp.js';
 import { World } from './world.js';
@@ -181,6 +181,20 @@ export function startServer(connection: lsp.Connection, environment: Environment
       return page(kind, snapshot.compiled, asked, settings);
     });
   }
+
+  connection.onRequest<PageAnswer, void>('quern/compare', async (asked: CompareRequest) => {
+    const snapshot = context.snapshot(asked?.uri ?? '');
+    if (snapshot === undefined || typeof asked.before !== 'string')
+      return { kind: 'none', why: 'The file cannot be read.' };
+    const { comparePage } = await import('./pages.js');
+    const before = ide.compiledAs(snapshot, asked.before);
+    return comparePage(
+      before,
+      snapshot.compiled,
+      { before: asked.beforeName ?? 'before', after: snapshot.path },
+      settings,
+    );
+  });
 
   // For an editor without a disk: it sends the files of the workspace itself.
   connection.onNotification(

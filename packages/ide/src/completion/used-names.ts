@@ -13,9 +13,11 @@ interface Written {
 }
 
 const known = new WeakMap<Document, Written>();
-/** What stretches of files write, by their text: a keystroke costs the recipe it falls in. */
-const stretches = new WeakMap<Session, Map<string, Written>>();
-const MOST_STRETCHES = 20_000;
+/**
+ * What stretches of a file write, by their text: a keystroke costs the recipe it falls in. Only those of the file as it was
+ * last are kept.
+ */
+const stretches = new WeakMap<Session, Map<string, ReadonlyMap<string, Written>>>();
 
 export function writtenIn(snapshot: Snapshot): Written {
   const before = known.get(snapshot.document);
@@ -26,20 +28,19 @@ export function writtenIn(snapshot: Snapshot): Written {
 }
 
 /** The file from recipe heading to recipe heading. */
-function stretchesOf({ document, session, outline }: Snapshot): readonly Written[] {
-  const kept = stretches.get(session) ?? new Map<string, Written>();
-  if (kept.size > MOST_STRETCHES) kept.clear();
-  stretches.set(session, kept);
+function stretchesOf({ document, session, outline, path }: Snapshot): readonly Written[] {
+  const files = stretches.get(session) ?? new Map<string, ReadonlyMap<string, Written>>();
+  stretches.set(session, files);
+  const before = files.get(path);
+  const now = new Map<string, Written>();
+  files.set(path, now);
   const starts = [0, ...outline.recipes.map(({ heading }) => heading.line.number), document.lines.length];
   return starts.slice(0, -1).map((from, index) => {
     const to = starts[index + 1] ?? document.lines.length;
     const text = document.text.slice(document.lines[from]?.start, document.lines[to]?.start);
-    const before = kept.get(text);
-    if (before !== undefined) return before;
-    const made = read(document.lines.slice(from, to));
-    // The text is a view of the whole file; a copy lets the file go.
-    kept.set(JSON.parse(JSON.stringify(text)) as string, made);
-    return made;
+    const written = before?.get(text) ?? read(document.lines.slice(from, to));
+    now.set(text, written);
+    return written;
   });
 }
 

@@ -25,6 +25,12 @@ export const openAmount: Fixer = (m) => {
   );
 };
 
+/** Q18: the measure before the comma. */
+export const beforeTheComma: Fixer = (m) => {
+  const all = { start: m.content.indent, end: m.line.text.trimEnd().length };
+  return [m.inLine(all, m.arg('line'), `Write “${m.arg('line')}”`)];
+};
+
 /** Q01, Q02: either side as the table has it, or `about`. */
 export const agree: Fixer = (m) => {
   const item = m.inItem;
