@@ -1,12 +1,11 @@
 /** The desk in a real browser, as it stands on the web. */
-import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { deskSite, type DeskSite, type Opened } from './desk.js';
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const example = (name: string): string => readFileSync(join(import.meta.dirname, '..', '..', 'examples', name), 'utf8');
 
 let site: DeskSite;
@@ -44,7 +43,7 @@ interface Violation {
 
 /** What axe finds in a page. */
 async function findings(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axeSource);
+  await page.evaluate(axe.source);
   const options = JSON.stringify({
     iframes: false,
     runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],

@@ -14,7 +14,7 @@ import { request, type IncomingHttpHeaders } from 'node:http';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { buildSite } from '../../packages/desk/scripts/build-site.mjs';
 import { launchBrowser } from '../browser/launch.js';
 import { useCommand } from '../cli/command.js';
