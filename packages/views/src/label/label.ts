@@ -91,10 +91,8 @@ export interface Label {
 
 /** The label of a compiled recipe or variant for a market. */
 export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
-  const composition = compositionOf(formula);
+  const { composition, uses, kitchens, promises, facts } = account(formula, options.kitchens ?? []);
   const nutrition = nutritionOf(composition);
-  const uses = foodUses(formula);
-  const kitchens = tracesOf(options.kitchens ?? []);
   const allergens = allergensOf(uses, options.market, {
     ...(options.day !== undefined && { day: options.day }),
     kitchens,
@@ -104,10 +102,6 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
     options.market,
     options.day,
   );
-  const promises = promisesOf(formula.facts, (keyword) => keywordPlace(formula, keyword)).map((one) =>
-    judge(one, uses, kitchens),
-  );
-  const facts = cautionFactsOf(formula, roomOf(options.kitchens ?? []));
   const cautions = cautionsOf(facts);
   const portions = portionsFor(formula, options.per);
   const declaration = declarationOf(nutrition, options.market, portions);
@@ -136,6 +130,17 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
   return { value, diagnostics: diagnosticsOf(counted(uses, composition), promises, longClaims(facts)) };
 }
 
+/** What the label and its messages both rest on; the figures and the statement are not part of it, for they take the time. */
+function account(formula: Formula, inKitchens: NonNullable<LabelOptions['kitchens']>) {
+  const uses = foodUses(formula);
+  const kitchens = tracesOf(inKitchens);
+  const promises = promisesOf(formula.facts, (keyword) => keywordPlace(formula, keyword)).map((one) =>
+    judge(one, uses, kitchens),
+  );
+  const facts = cautionFactsOf(formula, roomOf(inKitchens));
+  return { composition: compositionOf(formula), uses, kitchens, promises, facts };
+}
+
 /**
  * What the label says of every recipe and variant of a file, each thing once; what the compiler says already is left out.
  * Messages about figures of a market are not among them, so no market is asked for.
@@ -147,7 +152,8 @@ export function checkLabel(compiled: Compiled): Diagnostic[] {
   const told = new Set(compiled.diagnostics.map(brief));
   const found = new Map<string, Diagnostic>();
   for (const formula of compiled.formulas) {
-    for (const one of label(formula, { market: 'none', kitchens: compiled.kitchens }).diagnostics) {
+    const { uses, composition, promises, facts } = account(formula, compiled.kitchens);
+    for (const one of diagnosticsOf(counted(uses, composition), promises, longClaims(facts))) {
       if (one.place.file === compiled.path && !told.has(brief(one))) found.set(key(one), one);
     }
   }
