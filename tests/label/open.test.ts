@@ -73,6 +73,25 @@ make balls
   });
 });
 
+describe('a thing from a file that cannot be read', () => {
+  const { value } = labelled(
+    'use pastry from nowhere.quern\n\nrecipe Pie\nserves 2\n\nmake pie\n  100 g pastry\n  50 g sugar\n  hands 1 min: Mix.\n',
+  );
+
+  test('stands among the ingredients, not among what was taken out', () => {
+    expect(words(value.statement.unweighed)).toBe('pastry');
+    expect(value.statement.takenOut).toEqual([]);
+    expect(value.allergens.cannotSay.map(({ name }) => name)).toEqual(['pastry']);
+  });
+
+  test('makes every figure at least, and those for 100 g not known', () => {
+    expect(value.weight).toBeUndefined();
+    const energy = value.declaration.rows.find(({ nutrient }) => nutrient === 'energyKcal');
+    expect(energy?.values[0]?.text).toBeUndefined();
+    expect(energy?.values[1]?.atLeast).toBe(true);
+  });
+});
+
 test('a recipe that nothing goes into has no list, and says so', () => {
   const text = labelText(labelled('recipe Air\nserves 2\n\nmake air\n  hands 5 min: Wait.\n').value);
   expect(text).toMatch(/Ingredients: none are written\./);

@@ -153,7 +153,7 @@ function commonTo(className: string, name: string, foods: readonly Food[]): Food
 }
 
 /** Whether a product's make is at hand; one from a file that cannot be read is not. */
-function isMade(formula: Formula, name: string): boolean {
+export function isMade(formula: Formula, name: string): boolean {
   const product = formula.products.get(name);
   return product !== undefined && (product.makeIndex >= 0 || product.formula !== undefined);
 }

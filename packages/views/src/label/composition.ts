@@ -1,7 +1,7 @@
 import { linePlace, type Food, type Formula, type InItem, type Part } from '@quern/compiler';
 import { add, divide, isZero, multiply, ONE, ZERO, type Rational } from '@quern/quantity';
 import type { Place } from '@quern/text';
-import { waysToDish } from './allergens.js';
+import { isMade, waysToDish } from './allergens.js';
 import { together, weighedAsOf, type WeighedAs } from './edible.js';
 import { addRanges, NOTHING, point, rangeOf, subtractRanges, timesRange, type Range } from './range.js';
 
@@ -88,9 +88,14 @@ const dishParts = (formula: Formula): readonly Part[] => formula.makes.at(-1)?.p
 /** Foods put in without a known weight, in the makes that surely lead to the dish. */
 function unweighedIn(formula: Formula): Unweighed[] {
   const found = new Map<string, Unweighed>();
-  for (const item of surelyIn(formula)) {
+  for (const { formula: one, item } of surelyIn(formula)) {
     const { grams } = item.weighed;
     const open = item.content.amount.kind === 'open';
+    if (item.source.kind === 'product' && !isMade(one, item.source.product)) {
+      // From a file that cannot be read: whatever is in it, no figure knows of it.
+      found.set(item.source.product, { name: item.source.product, open: false });
+      continue;
+    }
     if (grams && !(open && isZero(grams))) continue;
     const { source } = item;
     if (source.kind === 'product' || (grams === undefined && item.content.amount.kind === 'percent')) continue;
@@ -101,11 +106,12 @@ function unweighedIn(formula: Formula): Unweighed[] {
   return [...found.values()];
 }
 
-function surelyIn(formula: Formula): InItem[] {
+function surelyIn(formula: Formula): { readonly formula: Formula; readonly item: InItem }[] {
   return waysToDish(formula).flatMap(({ formula: one, makes }) =>
     one.makes
       .filter((make) => makes.get(make.index) === 'in')
-      .flatMap((make) => make.items.filter((item): item is InItem => item.kind === 'in' && !item.optional)),
+      .flatMap((make) => make.items.filter((item): item is InItem => item.kind === 'in' && !item.optional))
+      .map((item) => ({ formula: one, item })),
   );
 }
 
