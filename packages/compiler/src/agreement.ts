@@ -10,9 +10,11 @@ import {
   isZero,
   least,
   middle,
+  PLAIN,
+  printCount,
   printScoops,
+  roundTo,
   scoop,
-  toDecimal,
   multiply,
   rational,
   sizeOf,
@@ -46,6 +48,8 @@ import {
 
 const CLOSE = exact('0.05');
 const ABOUT = exact('0.15');
+/** Common practice, no source: one level spoon and the next differ by a tenth. */
+const SPOON = exact('0.1');
 /** A published spread is widened by this, for a scoop is never quite level. */
 const WIDENED = exact('0.025');
 
@@ -144,7 +148,7 @@ function compareMeasures(
   }
   const published = publishedGrams(other, food, words, context.cups);
   if (!published) return teaches(mass, other, side, ref, food, context);
-  const wide = pair.about || other.kind === 'count' ? ABOUT : CLOSE;
+  const wide = pair.about || countOf(other, 'middle') ? ABOUT : isSpoon(other) ? SPOON : CLOSE;
   const allowed = widen(published, wide);
   if (overlaps(written, allowed)) return undefined;
   // "Far outside" begins where the distance to the usual weight is twice what is allowed.
@@ -156,6 +160,8 @@ function compareMeasures(
   disagree(overlaps(written, far) ? 'Q02' : 'Q01', written, grounds, { side, ref, food }, context);
   return undefined;
 }
+
+const isSpoon = (side: Side): boolean => side.kind === 'measure' && (side.unit.id === 'tsp' || side.unit.id === 'tbsp');
 
 interface Published {
   readonly low: Rational;
@@ -175,8 +181,10 @@ function otherMeasure(side: Side, grams: Rational, published: Published, cups: C
   const share = isZero(published.usual) ? rational(0) : divide(grams, published.usual);
   const volume = volumeOf(side, { cups, pick: 'middle' });
   if (volume) return printScoops(scoop(multiply(volume, share), { cups }));
-  const count = countOf(side, 'middle') ?? rational(1);
-  return toDecimal(multiply(count, share), 1).replace(/\.0$/, '');
+  const count = multiply(countOf(side, 'middle') ?? rational(1), share);
+  // Of a few things the nearest half, of more the nearest whole: nobody counts 3.6 of anything.
+  const step = compare(count, rational(2)) < 0 ? rational(1, 2) : rational(1);
+  return printCount(greatest(roundTo(count, step), step), PLAIN);
 }
 
 function publishedGrams(side: Side, food: LedgerFood, words: FormWords, cups: CupSystem): Published | undefined {

@@ -1,8 +1,9 @@
-import { diagnose, nearest, type Diagnostic } from '@quern/text';
+import { diagnose, nearest, type Diagnostic, type Place } from '@quern/text';
 import type {
   BodyItem,
   CheckLine,
   InLine,
+  Line,
   MakeBlock,
   Name,
   OutLine,
@@ -14,7 +15,9 @@ import type {
 import type { FoodScope } from './foods-in-file.js';
 import type { Culture, LedgerFood, LineRef, Product, Source } from './model.js';
 import { normaliseName, quoted, RESERVED } from './names.js';
+import { isPieceWord, withPieceApart } from './piece-words.js';
 import { linePlace, placeOf } from './places.js';
+import { statesWeight, wayForUnknown } from './unknown-name.js';
 
 /*
  * Binding: what each name of a recipe means, in the order of the lines. No weights yet.
@@ -110,6 +113,8 @@ export interface BindContext {
   readonly foods: FoodScope;
   readonly cultures: ReadonlyMap<string, Culture>;
   readonly used: ReadonlyMap<string, NamedProduct>;
+  /** Lines of the base that a `swap` of this variant has changed, with the line of that swap. */
+  readonly swaps: ReadonlyMap<number, LineRef>;
   /** Name of `basis`, if written, with its place. */
   readonly basis?: { readonly name: Name; readonly ref: LineRef };
   report(diagnostic: Diagnostic): void;
@@ -124,6 +129,8 @@ class Binder {
   readonly #drawn = new Set<string>();
   readonly #makes: BoundMake[] = [];
   readonly #problemsSaid = new Set<string>();
+  /** Makes that are still to come, and what they save, with the line that names them. */
+  readonly #madeBelow = new Map<string, number>();
 
   constructor(readonly context: BindContext) {
     for (const [name, product] of context.used) this.#products.set(name, product);
@@ -131,6 +138,11 @@ class Binder {
 
   bind(recipe: RecipeBlock): Bound {
     const title = recipe.heading.content.name?.text ?? '';
+    for (const { heading, items } of recipe.makes) {
+      this.#expect(heading?.content.name, heading?.line);
+      for (const { kind, main } of items)
+        if (kind === 'out' && main.content.verb === 'save') this.#expect(main.content.as, main.line);
+    }
     for (const block of recipe.makes) this.#bindMake(block, recipe, title);
     const basis = this.context.basis;
     return {
@@ -153,6 +165,10 @@ class Binder {
     block.items.forEach((item, itemIndex) => items.push(this.#bindItem(item, index, itemIndex)));
     if (block.heading)
       this.#nameProduct({ kind: 'make', name, makeIndex: index, itemIndex: -1, ref }, block.heading.content.name);
+  }
+
+  #expect(name: Name | undefined, line: Line | undefined): void {
+    if (name && line) this.#madeBelow.set(normaliseName(name.text), line.number);
   }
 
   #nameProduct(product: NamedProduct, at: Name | undefined): void {
@@ -191,8 +207,9 @@ class Binder {
   }
 
   #bindIn(main: Typed<InLine>, alternatives: readonly Typed<InLine>[]): BoundIn {
-    const { content, line } = main;
+    const { line } = main;
     const ref: LineRef = { file: this.context.file, line };
+    const content = this.#pieceApart(main.content);
     const source = this.#source(content, ref);
     return {
       kind: 'in',
@@ -203,6 +220,15 @@ class Binder {
       ...(content.on ? { on: this.#target(content.on, ref) } : {}),
       alternatives: alternatives.map((alternative) => this.#bindIn(alternative, [])),
     };
+  }
+
+  /** `2 rashers bacon` is read as `2 rashers of bacon`, unless something goes by the whole name. */
+  #pieceApart(content: InLine): InLine {
+    const apart = content.any || content.as ? undefined : withPieceApart(content);
+    if (!apart) return content;
+    const id = normaliseName(content.name.text);
+    const isName = this.#products.has(id) || this.context.cultures.has(id) || this.context.foods.isNamed(id);
+    return isName || !this.context.foods.isNamed(apart.name.text) ? content : apart;
   }
 
   #source(content: InLine, ref: LineRef): Source {
@@ -228,34 +254,52 @@ class Binder {
         return { kind: 'product', product: id };
       }
       if (this.context.cultures.has(id)) return { kind: 'culture', culture: id };
-      if (amount.kind === 'share' || (amount.kind === 'portion' && !this.context.foods.knows(name.text))) {
+      const isPortion = amount.kind === 'portion' && !isPieceWord(amount.of);
+      const meansProduct = (isPortion || this.#madeBelow.has(id)) && !this.context.foods.isNamed(name.text);
+      if (amount.kind === 'share' || meansProduct) {
         this.#noProduct(name, ref);
         return { kind: 'food', food: { key: `unknown:${id}`, name: name.text, from: 'unknown' } };
       }
     }
-    return { kind: 'food', food: this.#food(content.as ?? name, ref) };
+    return { kind: 'food', food: this.#food(content.as ?? name, ref, content) };
   }
 
   #noProduct(name: Name, ref: LineRef): void {
-    const later = nearest(normaliseName(name.text), this.#products.keys())[0];
-    this.context.report(
-      diagnose('N02', placeOf(ref, name.span), {
-        name: name.text,
-        near: later ? `did you mean ${quoted(later)}? If not, ` : '',
-      }),
-    );
+    const id = normaliseName(name.text);
+    const below = this.#madeBelow.get(id);
+    const near = nearest(id, this.#products.keys())[0];
+    const hint =
+      below === undefined
+        ? near && `did you mean ${quoted(near)}? If not, `
+        : below < ref.line.number
+          ? 'a product cannot be put into itself. If another is meant, '
+          : `it is made below, at line ${below + 1}: move that make above this line. If another is meant, `;
+    this.context.report(diagnose('N02', placeOf(ref, name.span), { name: name.text, near: hint ?? '' }));
   }
 
-  #food(name: Name, ref: LineRef): LedgerFood {
+  #food(name: Name, ref: LineRef, content: InLine): LedgerFood {
     const food = this.context.foods.resolve(name.text);
     if (food.from === 'unknown' && !this.#problemsSaid.has(food.key)) {
       // One cause, one message: the first line that uses an unknown name says so.
       this.#problemsSaid.add(food.key);
       const near = nearest(normaliseName(name.text), [...this.#products.keys(), ...this.context.foods.own.keys()]);
-      const problem = this.context.foods.problem(name.text, placeOf(ref, name.span), near);
+      const problem = this.context.foods.problem(name.text, this.#placeOfName(name, ref), {
+        near,
+        way: wayForUnknown(content, ref.line.text, this.context.foods),
+        weighed: statesWeight(content),
+      });
       if (problem) this.context.report(problem);
     }
     return food;
+  }
+
+  /** Where a name is written: on its line, or on the `swap` line that put it there. */
+  #placeOfName(name: Name, ref: LineRef): Place {
+    const swap = this.context.swaps.get(ref.line.number);
+    const content = swap?.line.parsed.content;
+    return swap && content?.kind === 'swap' && content.to.text === name.text
+      ? placeOf(swap, content.to.span)
+      : placeOf(ref, name.span);
   }
 
   /** After `on`, `of`, and in a check: a reserved word, a product, a culture, or a food. */

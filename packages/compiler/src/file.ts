@@ -130,12 +130,20 @@ class FileCompiler {
   }
 
   #lineMessages(): void {
+    let typographic: Diagnostic | undefined;
+    let more = 0;
     for (const line of this.document.lines) {
       for (const message of line.parsed.messages) {
         const place = { file: this.file, start: message.place.start + line.start, end: message.place.end + line.start };
-        this.report({ ...message, place });
+        // A page from a phone is full of such marks, and they are as good as plain ones: one message is enough.
+        if (message.code !== 'L04') this.report({ ...message, place });
+        else if (typographic) more++;
+        else typographic = { ...message, place };
       }
     }
+    if (!typographic) return;
+    const also = more === 0 ? '' : `, and such marks in ${more} more ${more === 1 ? 'line' : 'lines'}`;
+    this.report({ ...typographic, args: { ...typographic.args, also } });
   }
 
   #cups(): CupSystem {
@@ -174,7 +182,7 @@ class FileCompiler {
       for (const { content, line } of block.facts) {
         if (content.kind !== 'parts') continue;
         for (const part of content.parts) {
-          const problem = scope.problem(part.name.text, placeOf({ file: this.file, line }, part.name.span), []);
+          const problem = scope.problem(part.name.text, placeOf({ file: this.file, line }, part.name.span));
           if (problem) this.report(problem);
         }
       }

@@ -3,6 +3,16 @@ import type { FoodAnswer, FoodBook } from './food-book.js';
 import type { LedgerFood } from './model.js';
 import { normaliseName, quoted } from './names.js';
 
+/** What is known of the line on which an unknown name stands. */
+export interface Hints {
+  /** Names of the file that are near. */
+  readonly near?: readonly string[];
+  /** What to do, if more than a block for the food can be said. */
+  readonly way?: string | undefined;
+  /** Whether its weight is known all the same. */
+  readonly weighed?: boolean;
+}
+
 /**
  * Foods as one file sees them: its own `food` blocks first, then the table. The same written name always gives the
  * same LedgerFood, so that a food's key is equal wherever the same food is meant.
@@ -27,10 +37,21 @@ export class FoodScope {
     return this.#look(name).food.from !== 'unknown';
   }
 
+  /** Whether a food goes by this name, be it one or several. */
+  isNamed(name: string): boolean {
+    const { food, problem } = this.#look(name);
+    return food.from !== 'unknown' || problem?.kind === 'ambiguous';
+  }
+
   /** The message for a name that is not one food of the table or the file, at a place. */
-  problem(name: string, place: Place, alsoNear: readonly string[]): Diagnostic | undefined {
+  problem(
+    name: string,
+    place: Place,
+    { near: alsoNear = [], way, weighed = true }: Hints = {},
+  ): Diagnostic | undefined {
     const { problem } = this.#look(name);
     if (!problem || problem.kind === 'found') return undefined;
+    const unknown = weighed ? 'nutrition and allergens' : 'weight, nutrition and allergens';
     if (problem.kind === 'ambiguous') {
       const [first] = problem.candidates;
       return diagnose('N04', place, {
@@ -40,11 +61,17 @@ export class FoodScope {
           .map((food) => quoted(food.name))
           .join(', '),
         first: first?.name ?? name,
+        unknown,
       });
     }
-    const near = alsoNear[0] ?? problem.near[0];
     if (problem.accents && problem.near[0]) return diagnose('N07', place, { name, near: problem.near[0] });
-    return diagnose('N01', place, { name, near: near ? `did you mean ${quoted(near)}? If not, ` : '' });
+    const near = way === undefined ? (alsoNear[0] ?? problem.near[0]) : undefined;
+    return diagnose('N01', place, {
+      name,
+      unknown,
+      near: near ? `did you mean ${quoted(near)}? If not, ` : '',
+      way: way ?? `write a \`food ${name}\` block with what its label says, or settle it with \`as NAME\``,
+    });
   }
 
   #look(name: string): { food: LedgerFood; problem?: FoodAnswer } {

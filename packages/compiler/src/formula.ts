@@ -9,6 +9,7 @@ import { checkProse } from './checks/prose-checks.js';
 import { checkSteps } from './checks/step-checks.js';
 import { checkVessel } from './checks/vessel.js';
 import { checkCountNames } from './checks/count-names.js';
+import { checkNotes } from './checks/notes.js';
 import { checkPlausible } from './checks/plausible.js';
 import { checkUsing } from './checks/kitchen-things.js';
 import { basisOf, countsOf, recipeFacts, yieldGrams } from './facts.js';
@@ -45,11 +46,13 @@ export function compileRecipe(recipe: RecipeBlock, context: RecipeContext): Form
   const { file, report } = context;
   const facts = recipeFacts(context.head, recipe.facts, file, report);
   const basis = basisOf([...context.head, ...recipe.facts], file);
+  const swaps = swapsOf(context.variant?.edits ?? []);
   const bound = bindRecipe(recipe, {
     file,
     foods: context.foods,
     cultures: context.cultures,
     used: context.used,
+    swaps,
     ...(basis ? { basis } : {}),
     report,
   });
@@ -63,7 +66,7 @@ export function compileRecipe(recipe: RecipeBlock, context: RecipeContext): Form
     taught,
     counts,
     checkFactor: context.variant?.factor,
-    swaps: swapsOf(context.variant?.edits ?? []),
+    swaps,
     report: say,
   });
   const make = (pick: Pick, say: (d: Diagnostic) => void): { formula: Formula; run: LedgerRun } => {
@@ -81,6 +84,7 @@ export function compileRecipe(recipe: RecipeBlock, context: RecipeContext): Form
   checkPlausible(formula, report);
   checkCountNames([...context.head, ...recipe.facts], formula, context.foods, file, report);
   checkUsing(formula, context.things, report);
+  checkNotes(formula, report);
   checkPromises(formula, report);
   checkProse(formula, context.foods, report);
   return formula;

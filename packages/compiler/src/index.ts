@@ -25,4 +25,4 @@ export { yieldGrams } from './facts.js';
 export { factorOf, portionsOf } from './portions.js';
 export { resolvePath } from './paths.js';
 export { scaleAmount } from './scale-recipe.js';
-export { vesselVolume } from './checks/vessel.js';
+export { lacksDepth, vesselVolume } from './checks/vessel.js';

@@ -58,7 +58,20 @@ describe('pieces of a food', () => {
   test('heads of garlic weigh what a head weighs, stated or by the table', () => {
     const text = (line: string): string => `recipe R\n\nmake m\n  ${line}\n  hands 1 min: Peel the garlic.\n`;
     expect(grams(formulaOf(text('2 heads of garlic = 90 g')).dishGrams)).toBe('90.0');
-    expect(codes(text('2 heads of frobwort'))).toContain('N02');
+    expect(grams(formulaOf(text('2 heads of garlic')).dishGrams)).toBe('110.0');
+    expect(grams(formulaOf(text('2 heads garlic')).dishGrams)).toBe('110.0');
+    expect(codes(text('2 heads of frobwort'))).toContain('N01');
+  });
+
+  test('a word by which things are counted stands before a food that is known, with or without “of”', () => {
+    const saidOf = (line: string): string[] => said(`recipe R\n\nmake m\n  ${line}\n  hands 1 min: Stir.\n`);
+    expect(saidOf('1 tin chopped tomatoes')).toEqual(['Q08 4: no weight is known for a tin of chopped tomatoes']);
+    expect(saidOf('2 large handfuls spinach = 60 g')).toEqual([]);
+    // What goes by the whole name is that food: no fillet of steaks.
+    expect(saidOf('300 g fillet steak')).toEqual([]);
+    expect(saidOf('1 dash frobnut')).toEqual([
+      'N01 4: “dash frobnut” is not in the food table; its weight, nutrition and allergens are unknown',
+    ]);
   });
 });
 

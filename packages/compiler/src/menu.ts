@@ -1,11 +1,11 @@
 import { diagnose, nearest, type Diagnostic } from '@quern/text';
 import { divide, units, type Rational } from '@quern/quantity';
 import type { InLine, MenuBlock } from '@quern/syntax';
-import { factorOf } from './portions.js';
+import { factorOf, yieldText } from './portions.js';
 import type { Formula, LineRef, Menu, MenuDish } from './model.js';
 import { normaliseName, quoted } from './names.js';
 import { linePlace, placeOf } from './places.js';
-import { baseValue, pickOf } from './weighing.js';
+import { baseValue, isSpelledCount, pickOf } from './weighing.js';
 
 /** The dishes that a menu can put in, by normalised name; a formula is made when it is asked for. */
 export type Dishes = Pick<ReadonlyMap<string, Formula>, 'get' | 'keys'>;
@@ -44,7 +44,8 @@ function dishOf(content: InLine, ref: LineRef, dishes: Dishes, report: (d: Diagn
     report(
       diagnose('U01', linePlace(ref), {
         name: content.name.text,
-        amount: ref.line.text.slice(content.amount.span.start, content.amount.span.end),
+        amount: ref.line.text.slice(content.amount.span.start, content.amount.span.end).replace(/\s+of\s*$/i, ''),
+        said: yieldText(formula),
       }),
     );
   return { ref, formula, name: content.name.text, factor };
@@ -56,11 +57,12 @@ function shareDrawn(content: InLine, formula: Formula): Rational | undefined {
     case 'portion':
       return factorOf(formula, pickOf(amount.range, 'middle'), amount.of);
     case 'count':
-      return factorOf(formula, pickOf(amount.range, 'middle'), 'pieces');
+      return factorOf(formula, pickOf(amount.range, 'middle'));
     case 'share':
       return amount.low && amount.high ? pickOf({ low: amount.low, high: amount.high }, 'middle') : undefined;
     case 'measure': {
-      if (amount.unit.id === 'serving') return factorOf(formula, pickOf(amount.range, 'middle'), 'servings');
+      if (isSpelledCount(amount.unit.id))
+        return factorOf(formula, pickOf(amount.range, 'middle'), units[amount.unit.id].many);
       if (units[amount.unit.id].dimension !== 'mass' || !formula.dishGrams || formula.dishGrams.n <= 0n)
         return undefined;
       return divide(baseValue(amount, formula.facts.cups, 'middle'), formula.dishGrams);

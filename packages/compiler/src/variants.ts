@@ -154,11 +154,11 @@ class Expander {
   #swap(fact: SwapFact, line: Line): void {
     const touched: number[] = [];
     const from = normaliseName(fact.from.text);
-    this.#eachMake(fact.in, line, (make) => ({
+    const found = this.#eachMake(fact.in, line, (make) => ({
       ...make,
       items: make.items.map((item) => this.#swapItem(item, from, fact, touched)),
     }));
-    if (touched.length === 0) this.#nothing(fact.from, line);
+    if (found && touched.length === 0) this.#nothing(fact.from, line);
     if (!fact.in) this.#facts = this.#facts.map((old) => swapInFact(old, from, fact.to));
     this.#note('swap', line, touched);
   }
@@ -247,7 +247,7 @@ class Expander {
       return { ...item, alternatives: item.alternatives.filter((other) => !isNamed(other)) };
     };
     const isNamed = ({ content }: Typed<InLine>): boolean => normaliseName(content.name.text) === name;
-    this.#eachMake(fact.in, line, (make) => ({
+    const found = this.#eachMake(fact.in, line, (make) => ({
       ...make,
       items: make.items.map(withoutAlternative).filter((item) => {
         if (item.kind === 'in' && isNamed(item.main)) {
@@ -260,7 +260,7 @@ class Expander {
         return true;
       }),
     }));
-    if (touched.length === 0) this.#nothing(fact.name, line);
+    if (found && touched.length === 0) this.#nothing(fact.name, line);
     else {
       for (const item of spoken) {
         this.report(
@@ -326,7 +326,8 @@ class Expander {
     this.#note('times', line, []);
   }
 
-  #eachMake(only: Name | undefined, line: Line, change: (make: MakeBlock) => MakeBlock): void {
+  /** Changes the makes, or the one that is named; false when there is none of that name, which is told. */
+  #eachMake(only: Name | undefined, line: Line, change: (make: MakeBlock) => MakeBlock): boolean {
     const wanted = only ? normaliseName(only.text) : undefined;
     let found = false;
     this.#makes = this.#makes.map((make) => {
@@ -335,7 +336,19 @@ class Expander {
       found = true;
       return change(make);
     });
-    if (!found && only) this.#nothing(only, line);
+    if (!found && only) this.#noMake(only, line);
+    return found;
+  }
+
+  #noMake(name: Name, line: Line): void {
+    const makes = this.#makes.flatMap(({ heading }) => (heading?.content.name ? [heading.content.name.text] : []));
+    const near = nearest(normaliseName(name.text), makes.map(normaliseName))[0];
+    const help = near
+      ? `did you mean ${quoted(near)}? `
+      : makes.length > 0
+        ? `the recipe makes ${makes.join(', ')}; `
+        : '';
+    this.report(diagnose('V01', placeOf(this.#ref(line), name.span), { name: name.text, near: help }));
   }
 
   /** V01, or V04 when the name could be the end of two names that do stand here. */
@@ -353,7 +366,8 @@ class Expander {
       return;
     }
     const near = ending[0] ?? nearest(written, here)[0];
-    this.report(diagnose('V01', place, { name: name.text, near: near ? `did you mean ${quoted(near)}? ` : '' }));
+    const help = here.has(written) ? 'it goes into another make; ' : near ? `did you mean ${quoted(near)}? ` : '';
+    this.report(diagnose('V01', place, { name: name.text, near: help }));
   }
 }
 

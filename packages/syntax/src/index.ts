@@ -8,6 +8,7 @@ export { LineCache, parseDocument, reparseDocument } from './document.js';
 export { outline } from './structure.js';
 export { printAmount, printClock, printLine, printNumeral, printRange, printTemperature, printTime } from './print.js';
 export { tidy, type Tidied } from './format.js';
+export { timeIn } from './suggested-step.js';
 export {
   scanProse,
   type AcidityMention,

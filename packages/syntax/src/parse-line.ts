@@ -1,6 +1,7 @@
 import { EOF, type IToken } from 'chevrotain';
 import { diagnose, type Diagnostic, type MessageArguments, type MessageCode, type Span } from '@quern/text';
 import type { Bracket, LineContent, Name, ParsedLine, Prose } from './ast.js';
+import { refuseAmountInName } from './amount-in-name.js';
 import { classify, type LineHead, type LineWord, type RuleName } from './classify.js';
 import { Fault } from './fault.js';
 import { LineParser } from './parser.js';
@@ -14,7 +15,7 @@ import {
   wordCount,
 } from './prose-shape.js';
 import { repair } from './repair.js';
-import { suggestedStep } from './suggested-step.js';
+import { suggestedStep, timeIn } from './suggested-step.js';
 import { explainUnknown } from './unknown-line.js';
 import { handmade, Opening, openingOfAmount, Text, tokenize, trimmed, type LexicalMode } from './tokens.js';
 
@@ -119,6 +120,7 @@ function attempt(text: string, indent: number, opening: string, messages: Diagno
   let content: LineContent;
   try {
     content = { indent, ...rule() } as LineContent;
+    if (content.kind === 'in' || content.kind === 'or') refuseAmountInName(content, text);
   } catch (error) {
     if (!(error instanceof Fault)) throw error;
     if (looksPasted(text, error.code)) sayProse(text, indent, messages);
@@ -147,7 +149,7 @@ function sayTypographic(messages: Diagnostic[]): void {
   const token = parser.typographic;
   if (token === undefined) return;
   const span = { start: token.startOffset, end: (token.endOffset ?? token.startOffset) + 1 };
-  say(messages, 'L04', span, { mark: token.image, plain: plain(token.image) });
+  say(messages, 'L04', span, { mark: token.image, plain: plain(token.image), also: '' });
 }
 
 function plain(mark: string): string {
@@ -183,7 +185,7 @@ function readEntry(
   }
   if (entry.kind === 'step' || entry.kind === 'every') {
     if (!text.includes(':')) {
-      say(messages, 'L03', extent(text, indent), { word: entry.word });
+      say(messages, 'L03', extent(text, indent), { word: entry.word, time: timeIn(text) || '10 min' });
       return bad(indent, entry.word);
     }
   }

@@ -38,6 +38,20 @@ export function stopsAt(...types: TokenType[]): Stops {
 
 const NAME_ENDS = stopsAt();
 
+/** `pt` and `qt` in full, as they are written after a country. */
+function wholeWord(unit: string): string {
+  const letters = unit.toLowerCase().replace(/[\s.]/g, '');
+  if (/^fl/.test(letters)) return 'fl oz';
+  const word = letters.startsWith('p') ? 'pint' : letters.startsWith('q') ? 'quart' : 'gallon';
+  return /s$/.test(letters) ? `${word}s` : word;
+}
+
+/** What to write for a word that measures something else than food. */
+function measureOfFood(unit: string): string {
+  if (/^c\.?$/i.test(unit)) return 'for a cup write “cup”; a temperature belongs in a step';
+  return 'write a weight, a volume or a count, “15 g”, “1 tbsp”, “1 piece”; a time, a temperature or a length belongs in a step';
+}
+
 /**
  * Rules for numbers, units, amounts and names: what all kinds of line share. One instance parses every line; whatever
  * belongs to the line in hand stands in the fields below and is set by `begin`.
@@ -232,13 +246,14 @@ export abstract class AmountParser extends EmbeddedActionsParser {
   private checkUnit(ahead: number): void {
     const token = this.LA(ahead);
     const written = token.image;
-    if (this.is(t.NakedVolume, ahead)) throw new Fault('Q20', this.span(token), { unit: t.collapsed(written) });
+    if (this.is(t.NakedVolume, ahead))
+      throw new Fault('Q20', this.span(token), { unit: t.collapsed(written), whole: wholeWord(written) });
     if (/^t\.?$/i.test(written)) throw new Fault('Q06', this.span(token), { unit: written });
     const wrong =
       this.is(t.TimeWord, ahead) ||
       this.is(t.Degrees, ahead) ||
       (this.is(t.Unit, ahead) && !FOOD_DIMENSIONS.has(t.unitDimension(token)));
-    if (wrong) throw new Fault('Q21', this.span(token), { unit: written });
+    if (wrong) throw new Fault('Q21', this.span(token), { unit: written, way: measureOfFood(written) });
   }
 
   /** What kind of amount begins here (an `about` may have been read). */

@@ -354,7 +354,7 @@ export abstract class BodyParser extends TimeParser {
   /** The head of a step is read: now comes the colon, or a word that fits nowhere. */
   private expectProse(): void {
     if (this.is(t.Prose)) return;
-    if (this.LA(1).tokenType === EOF) throw new Fault('L03', this.here(), { word: '' });
+    if (this.LA(1).tokenType === EOF) throw new Fault('L03', this.here(), { word: '', time: '10 min' });
     throw new Fault('L16', this.here(), { found: this.LA(1).image });
   }
 

@@ -33,6 +33,16 @@ const ABBREVIATIONS: Readonly<Record<string, string>> = {
   tspn: 'tsp',
   teasp: 'tsp',
   tabsp: 'tbsp',
+  // German, French and Spanish spoons.
+  tl: 'tsp',
+  kl: 'tsp',
+  el: 'tbsp',
+  cac: 'tsp',
+  càc: 'tsp',
+  cas: 'tbsp',
+  càs: 'tbsp',
+  cdta: 'tsp',
+  cda: 'tbsp',
 };
 
 /** English words one slip from a unit: food has liver, caps and rounds. From the same lists as `english-neighbours.ts`. */

@@ -1,3 +1,4 @@
+import { units, unitSpellings } from '@quern/quantity';
 import { slips, type Span } from '@quern/text';
 import { lineWords } from './classify.js';
 import { Fault } from './fault.js';
@@ -52,26 +53,59 @@ export function explainUnknown(line: string, word: string, at: Span, all: Span):
       end: at.start + bullet[0].length,
     });
   if (endsSentence(line) && wordCount(line) > 1) return sentence(line, all);
+  const amount = amountAhead(line, word, after);
+  if (amount !== undefined) return amount === '' ? noAmount(line, at) : unknown(word, amount, at);
+  if (VERBS.has(lower)) return verb(line, word, at);
   const near = nearWords(lower);
   if (near.length > 0) return unknown(word, `did you mean ${near.map((one) => `“${one}”`).join(' or ')}?`, at);
   const number = NUMBER_WORDS[lower];
   if (number !== undefined && wordCount(line) > 1)
     return unknown(word, `write the number in figures: “${number} ${firstWords(after, 3)}”`, at);
-  if (VERBS.has(lower)) return verb(line, word, at);
   if (line.endsWith(':'))
     return unknown(
       firstWords(line),
       `to begin a product write “make” and its name; words after a colon belong to a step`,
       all,
     );
-  if (wordCount(line.split(',', 1)[0] ?? '') <= 6 && !line.includes(':'))
-    return new Fault('Q00', at, { name: line.split(',', 1)[0]?.trim() ?? line });
+  if (wordCount(line.split(',', 1)[0] ?? '') <= 6 && !line.includes(':')) return noAmount(line, at);
   if (wordCount(line) > 6) return sentence(line, all);
   return unknown(
     word,
     'begin with an amount, or with one of lose, bin, save, hands, wait, oven, hob, every, or, or a word for a fact',
     at,
   );
+}
+
+const ABOUT = /^(?:ca|circa|approx|approximately|around|roughly|nearly|~)\.?$/i;
+const PART_OF = /^(?:zest|juice|rind|peel|pulp|flesh)$/i;
+const FEW = /^(?:few|couple|bit|little bit|good|generous|large|small|handful|splash|dash|knob|glug|drizzle|squeeze)\b/i;
+
+/** A line that says how much, though not in figures first: what to write instead. Empty when no amount can be read off. */
+function amountAhead(line: string, word: string, after: string): string | undefined {
+  if (ABOUT.test(word) && AMOUNT_AHEAD.test(after)) return `write “about ${firstWords(after, 3)}”`;
+  if (/^~\d/.test(word)) return `write “about ${firstWords(line.slice(1), 3)}”`;
+  const part = PART_OF.test(word)
+    ? /^of (?:an? |the |\d\S* |half an? )?(.+)$/i.exec(after.split(',', 1)[0] ?? '')
+    : null;
+  if (part) return `write how much of it goes in, such as “1 tbsp ${part[1] ?? ''} ${word.toLowerCase()}”`;
+  if (/^an?$/i.test(word) && FEW.test(after)) return '';
+  if (isMeasure(word) && (/^of\b/i.test(after) || (after !== '' && !VERBS.has(word.toLowerCase()))))
+    return `write the number: “1 ${firstWords(line, 4)}”`;
+  return undefined;
+}
+
+/** A spoon, a cup or a piece; not `g` or `in`, which begin other lines. */
+function isMeasure(word: string): boolean {
+  const id = unitSpellings.get(word.toLowerCase());
+  return (
+    id !== undefined &&
+    word.length >= 3 &&
+    (units[id].dimension === 'volume' || units[id].dimension === 'count' || id === 'pinch')
+  );
+}
+
+function noAmount(line: string, at: Span): Fault {
+  return new Fault('Q00', at, { name: line.split(',', 1)[0]?.trim() ?? line });
 }
 
 function unknown(word: string, way: string, span: Span): Fault {

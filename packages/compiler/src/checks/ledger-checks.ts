@@ -124,7 +124,13 @@ function neverUsed(product: Product, formula: Formula, report: Report): void {
   const make = formula.makes[product.makeIndex];
   if (!make) return;
   if (product.kind === 'make') {
-    report(diagnose('M06', linePlace(make.ref), { name: product.name }));
+    // Of a stock that was strained off the bones are left: what was saved of it is used, the rest was not thrown away.
+    const isUsedInPart = [...formula.products.values()].some(
+      (other) => other.kind === 'saved' && other.makeIndex === product.makeIndex && other.draws.length > 0,
+    );
+    if (!isUsedInPart) report(diagnose('M06', linePlace(make.ref), { name: product.name }));
+    else if (make.pot.grams && sign(make.pot.grams) > 0)
+      report(diagnose('M02', product.place, { left: showGrams(make.pot.grams), name: product.name }));
     return;
   }
   const item = make.items.find(

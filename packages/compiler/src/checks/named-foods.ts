@@ -14,7 +14,9 @@ type Report = (diagnostic: Diagnostic) => void;
  */
 
 const USE =
-  /(?:\b(?:the|your|all|some|more|remaining|rest of the|half the|a little)|\b(?:add|stir in|fold in|pour in|pour over|whisk in|mix in|beat in|rub in|crumble in|tip in|with|sprinkle over|scatter over|drizzle over|dust with|brush with|season with)(?: the| some| a little| more)?|,|\band)\s+$/i;
+  /(?:\b(?:the|your|all|some|more|remaining|rest of the|half the|a little|an? (?:pinch|little|handful|dash|splash|knob|squeeze|drizzle|few|sprinkling|dusting|grating|touch|bit|drop|spoonful)(?: of)?)|\b(?:add|stir in|fold in|pour in|pour over|whisk in|mix in|beat in|rub in|crumble in|tip in|with|sprinkle over|scatter over|drizzle over|dust with|brush with|season with)(?: the| some| a little| more| an?| \[?[\d½¼¾⅓⅔]+\]?| one| two| three| four| five| six)?|,|\band)\s+$/iu;
+/** No word of use is longer than this. */
+const USE_LENGTH = 40;
 const LIST_LINK = /(?:,|\band)\s+$/i;
 // After these a food's name is part of a thing's name or of what is made: "the milk pan", "the egg mixture".
 const TOOL =
@@ -183,14 +185,14 @@ function missingFoods(item: StepItem, names: ReadonlySet<string>, known: Readonl
   for (const { ref, prose } of proses) {
     let linked = false;
     for (const found of longestNames(prose.text, names)) {
-      const before = prose.text.slice(0, found.start);
+      const before = prose.text.slice(Math.max(0, found.start - USE_LENGTH), found.start);
       // In "the butter, sugar and eggs" the list carries the article on; without one before it a comma says nothing.
       const used: boolean = USE.test(before) && (!LIST_LINK.test(before) || linked);
       linked = used || known.has(found.last);
       if (!used || known.has(found.last) || said.has(found.name) || TOOL.test(prose.text.slice(found.end))) continue;
       said.add(found.name);
       const span = { start: prose.span.start + found.start, end: prose.span.start + found.end };
-      report(diagnose('N10', placeOf(ref, span), { name: found.name }));
+      report(diagnose('N10', placeOf(ref, span), { name: prose.text.slice(found.start, found.end).toLowerCase() }));
     }
   }
 }
@@ -202,26 +204,51 @@ interface FoundName {
   readonly last: string;
 }
 
+/** The longest names that stand in a sentence, up to three words each. */
 function longestNames(text: string, names: ReadonlySet<string>): FoundName[] {
-  const words = [...text.matchAll(/[\p{L}\p{M}][\p{L}\p{M}'’-]*/gu)];
+  const words = wordsOf(text);
   const found: FoundName[] = [];
   for (let at = 0; at < words.length; at++) {
-    for (let length = Math.min(3, words.length - at); length >= 1; length--) {
-      const first = words[at];
+    const first = words[at];
+    // A leading article belongs to what stands before the name.
+    if (!first || first.lower === 'the') continue;
+    let length = 1;
+    while (length < 3 && words[at + length]?.follows === true) length++;
+    for (; length >= 1; length--) {
       const last = words[at + length - 1];
-      // A leading article belongs to what stands before the name.
-      if (!first || !last || first[0].toLowerCase() === 'the') continue;
-      const end = last.index + last[0].length;
-      const written = text.slice(first.index, end);
-      if (/[.,;:!?()[\]]/.test(written)) continue;
-      const name = normaliseName(written);
+      if (!last) continue;
+      const before = words.slice(at, at + length - 1).map(({ lower }) => lower);
+      const name = [...before, last.singular].join(' ');
       if (!names.has(name)) continue;
-      found.push({ start: first.index, end, name, last: singular(name.split(' ').at(-1) ?? name) });
+      found.push({ start: first.start, end: last.end, name, last: last.singular });
       at += length - 1;
       break;
     }
   }
   return found;
+}
+
+interface ProseWord {
+  readonly start: number;
+  readonly end: number;
+  readonly lower: string;
+  readonly singular: string;
+  /** Whether nothing but space stands between it and the word before. */
+  readonly follows: boolean;
+}
+
+const WORD = /[\p{L}\p{M}][\p{L}\p{M}'’-]*/gu;
+
+function wordsOf(text: string): readonly ProseWord[] {
+  let last = 0;
+  return [...text.matchAll(WORD)].map((match): ProseWord => {
+    const start = match.index;
+    const end = start + match[0].length;
+    const lower = match[0].normalize('NFC').toLowerCase().replaceAll('’', "'");
+    const follows = start > 0 && text.slice(last, start).trim() === '';
+    last = end;
+    return { start, end, lower, singular: singular(lower), follows };
+  });
 }
 
 function foodsBefore(make: Make, index: number): string[] {

@@ -21,6 +21,7 @@ import {
   type TimeMention,
 } from '@quern/syntax';
 import { findName } from '../find-name.js';
+import type { FoodScope } from '../foods-in-file.js';
 import type { Formula, InItem, LineRef, StepItem } from '../model.js';
 import { placeOf } from '../places.js';
 import { showGrams } from '../show.js';
@@ -34,7 +35,7 @@ type Report = (diagnostic: Diagnostic) => void;
  * of a time, so only what cannot be a part, or plainly speaks of the whole, is called a contradiction.
  */
 
-export function checkProseFigures(formula: Formula, report: Report): void {
+export function checkProseFigures(formula: Formula, foods: FoodScope, report: Report): void {
   for (const make of formula.makes) {
     for (const item of make.items) {
       if (item.kind !== 'step') continue;
@@ -42,12 +43,19 @@ export function checkProseFigures(formula: Formula, report: Report): void {
         { ref: item.ref, prose: item.content.prose },
         ...item.more.map((more) => ({ ref: more.ref, prose: more.content.prose })),
       ];
-      for (const { ref, prose } of sentences) checkSentence(formula, item, ref, prose, report);
+      for (const { ref, prose } of sentences) checkSentence({ formula, foods, report }, item, ref, prose);
     }
   }
 }
 
-function checkSentence(formula: Formula, step: StepItem, ref: LineRef, prose: Prose, report: Report): void {
+interface Context {
+  readonly formula: Formula;
+  readonly foods: FoodScope;
+  readonly report: Report;
+}
+
+function checkSentence(context: Context, step: StepItem, ref: LineRef, prose: Prose): void {
+  const { report } = context;
   if (!/\d|[½¼¾⅓⅔⅛]|\b(?:hour|minute|day|night)/i.test(prose.text)) return;
   const mentions = scanProse(prose.text);
   const times = mentions.filter((mention) => mention.kind === 'time');
@@ -58,7 +66,7 @@ function checkSentence(formula: Formula, step: StepItem, ref: LineRef, prose: Pr
     });
     switch (mention.kind) {
       case 'measure':
-        if (!mention.bracketed) checkMeasure(formula, mention, prose.text, place, report);
+        if (!mention.bracketed) checkMeasure(context, mention, prose.text, place);
         break;
       case 'time':
         checkTime(step, mention, prose.text, times.length, place, report);
@@ -78,11 +86,10 @@ const PART =
 const SAME = exact('0.02');
 
 function checkMeasure(
-  formula: Formula,
+  { formula, foods, report }: Context,
   mention: MeasureMention,
   text: string,
   place: Diagnostic['place'],
-  report: Report,
 ): void {
   const { dimension } = units[mention.unit];
   if (mention.each || (dimension !== 'mass' && dimension !== 'volume')) return;
@@ -90,7 +97,9 @@ function checkMeasure(
   const lines = after ? linesOf(formula, after) : [];
   const [first] = lines;
   if (!after || !first) {
-    report(diagnose('Q09', place, { figure: mention.text }));
+    const stranger = after && foodNowhere(after, formula, foods);
+    if (stranger) report(diagnose('Q13', place, { figure: mention.text, name: stranger, found: 'no line puts it in' }));
+    else report(diagnose('Q09', place, { figure: mention.text }));
     return;
   }
   const total = sumGrams(lines);
@@ -106,6 +115,28 @@ function checkMeasure(
       }),
     );
   } else report(diagnose('Q09', place, { figure: mention.text }));
+}
+
+/** The food that the words after a figure begin with, if nothing of that name goes in or is made. */
+function foodNowhere(words: string, formula: Formula, foods: FoodScope): string | undefined {
+  const parts = words.trim().split(/\s+/);
+  for (let length = parts.length; length >= 1; length--) {
+    const name = parts.slice(0, length).join(' ');
+    if (!foods.isNamed(name)) continue;
+    const isHere =
+      [...formula.products.values()].some((product) => findName(name, product.name)) || speaksOf(name, formula);
+    return isHere ? undefined : name.toLowerCase();
+  }
+  return undefined;
+}
+
+/** Whether a part of any pot, or any in line, shares a word with the name. */
+function speaksOf(name: string, formula: Formula): boolean {
+  const names = formula.makes.flatMap((make) => [
+    ...make.pot.parts.map(({ food }) => food.name),
+    ...make.items.flatMap((item) => (item.kind === 'in' ? [item.content.name.text] : [])),
+  ]);
+  return names.some((other) => findName(name, other) ?? findName(other, name));
 }
 
 /** In lines of the food that the words after a figure begin with. */

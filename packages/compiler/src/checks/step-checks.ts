@@ -9,7 +9,7 @@ import {
   temperaturePoint,
   type Rational,
 } from '@quern/quantity';
-import type { AtClause, Temperature } from '@quern/syntax';
+import { timeIn, type AtClause, type Temperature } from '@quern/syntax';
 import type { Formula, StepItem } from '../model.js';
 import { linePlace, placeOf } from '../places.js';
 
@@ -23,7 +23,12 @@ export function checkSteps(formula: Formula, report: Report): void {
     for (const item of make.items) {
       if (item.kind !== 'step') continue;
       if (!item.content.time)
-        report(diagnose('T01', placeOf(item.ref, item.content.laneSpan), { lane: item.content.lane }));
+        report(
+          diagnose('T01', placeOf(item.ref, item.content.laneSpan), {
+            lane: item.content.lane,
+            time: timeIn(item.content.prose.text) || '5 min',
+          }),
+        );
       for (const clause of item.content.clauses) if (clause.kind === 'at') checkHeat(clause, item, report);
       checkCare(item, report);
     }

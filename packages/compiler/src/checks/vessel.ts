@@ -1,4 +1,4 @@
-import { diagnose, type Diagnostic } from '@quern/text';
+import { diagnose, singular, type Diagnostic } from '@quern/text';
 import {
   compare,
   divide,
@@ -7,6 +7,7 @@ import {
   rational,
   sizeOf,
   toDecimal,
+  toExactText,
   type CupSystem,
   type Rational,
 } from '@quern/quantity';
@@ -38,6 +39,11 @@ export function vesselVolume(content: VesselFact, cups: CupSystem): Rational | u
 export function checkVessel(formula: Formula, report: (diagnostic: Diagnostic) => void): void {
   const { vessel } = formula.facts;
   if (!vessel || isFlat(vessel.content)) return;
+  if (lacksDepth(vessel.content)) {
+    const [across = '', deep = ''] = (vessel.content.lengths ?? []).map((length) => toExactText(length));
+    report(diagnose('M17', linePlace(vessel.ref), { across, deep, vessel: oneOf(vessel.content.thing.text) }));
+    return;
+  }
   const volume = vesselVolume(vessel.content, formula.facts.cups);
   const dish = formula.makes.at(-1);
   if (!volume || !dish?.pot.grams || volume.n <= 0n || vessel.content.count.n <= 0n) return;
@@ -56,12 +62,31 @@ export function checkVessel(formula: Formula, report: (diagnostic: Diagnostic) =
   report(
     diagnose('M09', linePlace(vessel.ref), {
       each: showGrams(each),
-      vessel: vessel.content.thing.text,
+      vessel: oneOf(vessel.content.thing.text),
       volume: `${toDecimal(divide(volume, rational(1000)), 1)} l`,
       density: toDecimal(perLitre, 2),
       verdict,
     }),
   );
+}
+
+const oneOf = (things: string): string => {
+  const words = things.split(' ');
+  return [...words.slice(0, -1), singular(words.at(-1) ?? '')].join(' ');
+};
+
+/** A tin as deep as it is wide, or deeper than any: two lengths were meant as long and wide. Lengths in cm. */
+const DEEPEST = rational(15);
+export function lacksDepth({
+  lengths,
+  lengthUnit,
+  thing,
+}: Pick<VesselFact, 'lengths' | 'lengthUnit' | 'thing'>): boolean {
+  const [across, deep, third] = lengths ?? [];
+  if (!across || !deep || third || !/\b(?:tins?|pans?|dish(?:es)?|trays?|sheets?|moulds?|molds?)$/i.test(thing.text))
+    return false;
+  const size = lengthUnit ? sizeOf(lengthUnit) : rational(1);
+  return compare(deep, across) >= 0 || compare(multiply(deep, size), DEEPEST) > 0;
 }
 
 function isFlat(content: VesselFact): boolean {

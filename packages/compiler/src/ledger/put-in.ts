@@ -1,4 +1,4 @@
-import { diagnose } from '@quern/text';
+import { diagnose, type Diagnostic } from '@quern/text';
 import {
   compare,
   divide,
@@ -19,9 +19,10 @@ import { linePlace, placeOf } from '../places.js';
 import { portionsOf } from '../portions.js';
 import { showGrams, showPercent } from '../show.js';
 import { foodForWeighing, liquidDensity, nameOfTarget, tally } from '../substances.js';
-import { baseValue, pickOf, weigh } from '../weighing.js';
+import { baseValue, isSpelledCount, pickOf, weigh } from '../weighing.js';
 import type { RunState, OpenPot, RunProduct } from './state.js';
 import { record } from './record.js';
+import { weightMissing } from './weight-missing.js';
 import { weightOfTarget } from './targets.js';
 
 /* What goes in: foods, cultures and shares of products. */
@@ -130,9 +131,11 @@ function unweighed(run: RunState, item: BoundIn, pot: OpenPot): void {
   const food = item.food ?? foodForWeighing(item);
   // An open amount with no estimate counts as nothing and says so; everything else makes the pot inexact.
   if (content.amount.kind === 'open') {
-    run.input.report(
-      diagnose('Q12', placeOf(ref, content.name.span), { amount: content.amount.word, name: content.name.text }),
-    );
+    // Of a food that nobody knows no more is said than that.
+    if (food.from !== 'unknown')
+      run.input.report(
+        diagnose('Q12', placeOf(ref, content.name.span), { amount: content.amount.word, name: content.name.text }),
+      );
     return;
   }
   if (
@@ -152,8 +155,12 @@ function noWeight(run: RunState, item: BoundIn): void {
   const { content, ref } = item;
   const swap = run.input.swaps.get(ref.line.number);
   if (swap) run.input.report(diagnose('V02', linePlace(swap), { name: content.name.text }));
-  else run.input.report(diagnose('Q08', placeOf(ref, content.name.span), { name: content.name.text }));
+  // The message that nobody knows the food says that its weight is unknown too.
+  else if (item.source.kind !== 'food' || item.source.food.from !== 'unknown') run.input.report(unweighable(item));
 }
+
+const unweighable = ({ ref, content }: BoundIn): Diagnostic =>
+  weightMissing(placeOf(ref, content.name.span), content.name.text, content.amount, ref.line.text);
 
 function drawProduct(
   run: RunState,
@@ -172,7 +179,7 @@ function drawProduct(
   const named = run.input.bound.products.get(name);
   const drawn = shareOf(run, item, weighed, product, name);
   if (drawn.share === undefined) {
-    if (drawn.noWeight) run.input.report(diagnose('Q08', placeOf(ref, content.name.span), { name: content.name.text }));
+    if (drawn.noWeight) run.input.report(unweighable(item));
     pot.unknown.push({ ref, why: 'depends', name });
     return {};
   }
@@ -207,6 +214,10 @@ function shareOf(
   if (amount.kind === 'portion') {
     const whole = portionsWanted(run, name, amount.of);
     return whole ? { share: divide(pickOf(amount.range, run.input.pick), whole) } : { noWeight: true };
+  }
+  if (amount.kind === 'measure' && isSpelledCount(amount.unit.id)) {
+    const whole = portionsWanted(run, name, units[amount.unit.id].many);
+    if (whole) return { share: divide(pickOf(amount.range, run.input.pick), whole) };
   }
   if (!product.grams || isZero(product.grams)) return {};
   const grams = weighed.grams ?? productVolume(run, item, product);

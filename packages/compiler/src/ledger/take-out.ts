@@ -9,6 +9,7 @@ import { isWater, liquidDensity, NOTHING_TO_WEIGH_BY, shareWritten, tally, water
 import { volumeOf, weigh, type Pick } from '../weighing.js';
 import type { RunState, OpenPot } from './state.js';
 import { record } from './record.js';
+import { weightMissing } from './weight-missing.js';
 import { chooser, notInPot } from './targets.js';
 
 /* What comes out: evenly, of one thing, of the liquid, or as water. Nothing leaves that is not there. */
@@ -227,7 +228,12 @@ function outGrams(run: RunState, item: BoundOut, held: Rational, inexact: boolea
     if (density) return multiply(millilitres, density);
   }
   run.input.report(
-    diagnose('Q08', linePlace(item.ref), { name: item.content.of?.text ?? item.content.as?.text ?? 'this' }),
+    weightMissing(
+      linePlace(item.ref),
+      item.content.of?.text ?? item.content.as?.text ?? 'this',
+      amount,
+      item.ref.line.text,
+    ),
   );
   return undefined;
 }

@@ -18,7 +18,9 @@ const found = (): readonly Found[] =>
   tellDiagnostics(
     [
       diagnose('N09', at('Tøast'), { path: 'x' }),
-      diagnose('N01', at('sugar'), { name: 'sugar', near: '' }, [{ place: at('3/4 cup'), note: 'measured here' }]),
+      diagnose('N01', at('sugar'), { name: 'sugar', near: '', unknown: 'nutrition', way: 'name it' }, [
+        { place: at('3/4 cup'), note: 'measured here' },
+      ]),
     ],
     (file) => (file === 'a folder/toast.quern' ? text : undefined),
   );

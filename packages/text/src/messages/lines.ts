@@ -23,7 +23,7 @@ export const lineMessages = defineMessages({
     name: 'no colon before the words',
     severity: 'error',
     text: 'this {word} line has no colon before its words',
-    help: 'put a colon between the time and the sentence: “{word} 10 min: …”',
+    help: 'put a colon between the time and the sentence: “{word} {time}: …”',
     why: 'Everything before the colon is reckoned with, everything after it is read by the cook. Without the colon nobody knows where the time ends.',
     bad: 'recipe Toast\n\n  80 g rye bread\n  hands 2 min\n',
     good: 'recipe Toast\n\n  80 g rye bread\n  hands 2 min: Toast the bread.\n',
@@ -31,7 +31,7 @@ export const lineMessages = defineMessages({
   L04: {
     name: 'typographic mark',
     severity: 'hint',
-    text: 'the formatter will write “{mark}” as “{plain}”',
+    text: 'the formatter will write “{mark}” as “{plain}”{also}',
     help: 'leave it, or run the formatter',
     why: 'Typographic fractions and dashes are read like their plain forms. The formatter writes the plain ones, so that two files that say the same look the same; cards print the typographic ones again.',
     bad: 'recipe Toast\n\n  80 g rye bread\n  hands 2–3 min: Toast the bread.\n',

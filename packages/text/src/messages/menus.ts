@@ -4,8 +4,8 @@ export const menuMessages = defineMessages({
   U01: {
     name: 'dish not divisible',
     severity: 'error',
-    text: '{name} does not say how many it makes in that measure, so {amount} cannot be drawn',
-    help: 'add `serves` (for servings) or `gives` (for pieces) to that recipe',
+    text: '{amount} of {name} cannot be drawn: {said}',
+    help: 'count it as that recipe does, or add `serves` (for servings) or `gives` (for pieces) to it',
     why: 'A share of a dish is reckoned on its servings or its pieces.',
     bad: 'recipe Soup\n\nmake soup\n  500 g water\n  hob 20 min: Simmer.\n\nmenu Supper\ncourse 19:00 first\n  6 servings of Soup\n',
     good: 'recipe Soup\nserves 4\n\nmake soup\n  500 g water\n  hob 20 min: Simmer.\n\nmenu Supper\ncourse 19:00 first\n  6 servings of Soup\n',

@@ -14,8 +14,8 @@ export const nameMessages = defineMessages({
   N01: {
     name: 'unknown food',
     severity: 'warning',
-    text: '“{name}” is not in the food table; its nutrition and allergens are unknown',
-    help: '{near}write a `food {name}` block with what its label says, or settle it with `as NAME`',
+    text: '“{name}” is not in the food table; its {unknown} are unknown',
+    help: '{near}{way}',
     why: 'The label can only speak of foods it knows. An unknown food stays in every list, but nothing is said of its allergens, and nutrition becomes “at least”.',
     bad: 'recipe Toast\n\nmake toast\n  100 g frobnut paste\n  hands 2 min: Spread it.\n',
     good: 'recipe Toast\n\nmake toast\n  100 g frobnut paste\n  hands 2 min: Spread it.\n\nfood frobnut paste\n  per 100 g energy 2400 kJ, fat 50 g, saturates 5 g, carbohydrate 20 g, sugars 4 g, protein 15 g, salt 0 g\n  contains nuts\n',
@@ -41,7 +41,7 @@ export const nameMessages = defineMessages({
   N04: {
     name: 'food could be several',
     severity: 'warning',
-    text: '“{name}” could be {candidates}; until one is named its nutrition and allergens are unknown',
+    text: '“{name}” could be {candidates}; until one is named its {unknown} are unknown',
     help: 'write the full name, or settle it: `{name} as {first}`',
     why: 'A match is never a silent guess: foods with nearly the same name can differ in allergens and by half in sugar or fat.',
     bad: 'recipe Loaf\n\nmake dough\n  500 g flour\n  300 g water\n  hands 5 min: Mix the flour and water.\n',
@@ -100,6 +100,15 @@ export const nameMessages = defineMessages({
     why: 'A food that is only in a sentence is missing from the sheet, the weight, the nutrition and the allergens.',
     bad: 'recipe Scones\n\nmake scones\n  300 g strong wheat flour\n  150 g whole milk\n  hands 5 min: Rub the butter into the flour and stir in the milk.\n',
     good: 'recipe Scones\n\nmake scones\n  300 g strong wheat flour\n  60 g unsalted butter\n  150 g whole milk\n  hands 5 min: Rub the butter into the flour and stir in the milk.\n',
+  },
+  N11: {
+    name: 'put in but not named',
+    severity: 'hint',
+    text: 'no sentence says what to do with {name}, though {step} names what else goes in',
+    help: 'name it in the sentence of its step, or move the line above the step that uses it',
+    why: 'A reader works from the sentences. A food that none of them speaks of is easily left on the bench.',
+    bad: 'recipe Scones\n\nmake scones\n  300 g strong wheat flour\n  60 g unsalted butter\n  150 g whole milk\n  50 g raisins\n  hands 5 min: Rub the butter into the flour and stir in the milk.\n',
+    good: 'recipe Scones\n\nmake scones\n  300 g strong wheat flour\n  60 g unsalted butter\n  150 g whole milk\n  50 g raisins\n  hands 5 min: Rub the butter into the flour and stir in the milk and the raisins.\n',
   },
   N12: {
     name: 'reserved name',

@@ -5,7 +5,7 @@ export const timeMessages = defineMessages({
     name: 'step without a time',
     severity: 'warning',
     text: 'this {lane} line has no time; the timetable counts it as 1 min',
-    help: 'write how long it takes: `{lane} 5 min: …`',
+    help: 'write how long it takes: `{lane} {time}: …`',
     why: 'The timetable adds up the lines. A step without a time makes the start too late.',
     bad: 'recipe Toast\n\nmake toast\n  80 g strong wheat flour\n  hands: Sift.\n',
     good: 'recipe Toast\n\nmake toast\n  80 g strong wheat flour\n  hands 2 min: Sift.\n',

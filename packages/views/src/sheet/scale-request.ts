@@ -1,5 +1,6 @@
 import { parseRational, sizeOf, units, multiply, add, sign, type CupSystem, type Rational } from '@quern/quantity';
 import { parseLine, type GivesFact, type InLine, type LineContent, type VesselFact } from '@quern/syntax';
+import { lacksDepth } from '@quern/compiler';
 import { answer, refuse, type Answer } from '../common/answer.js';
 
 /*
@@ -97,6 +98,7 @@ function readTin(words: string): Answer<ScaleRequest> {
   if (!tin.volume && !(tin.lengths && tin.lengths.length >= 2)) {
     return refuse(`“${words}” does not say how deep the tin is`, help);
   }
+  if (lacksDepth(tin)) return refuse(`“${words}” does not say how deep the tin is: two lengths are a round one`, help);
   return answer({ kind: 'tin', tin });
 }
 
