@@ -57,13 +57,13 @@ function cells(row: ComparisonRow, noted: boolean): readonly string[] {
   const side = (gone: 'added' | 'removed', mark: string): string =>
     (row.runs ?? [])
       .filter(({ kind }) => kind !== gone)
-      .map(({ kind, text }) => (kind === 'same' ? markdownText(text) : marked(text, mark)))
+      .map(({ kind, text }) => around(text, kind === 'same' ? '' : mark))
       .join('');
   return [label, side('added', '~~'), side('removed', '**'), ...note];
 }
 
-/** Marks hold only against the words themselves, without the space around them. */
-function marked(text: string, mark: string): string {
+/** Words in their marks. Marks hold only against the words themselves, so the space around these stays outside. */
+function around(text: string, mark: string): string {
   const words = text.trim();
   if (words === '') return text;
   const [before = '', after = ''] = text.split(words);

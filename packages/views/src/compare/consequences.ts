@@ -153,9 +153,9 @@ function clockChanges({ before, after }: Both<NonNullable<CompareInputs['clock']
   ];
 }
 
-/** Messages on one side only; the line they stand in is no part of what they say. */
+/** Messages on one side only; neither their line nor their figures make them another message. */
 function problemChanges({ before, after }: Both<readonly ProblemInput[]>): readonly ProblemChange[] {
-  const key = ({ code, text }: ProblemInput): string => `${code} ${text}`;
+  const key = ({ code, text }: ProblemInput): string => `${code} ${text.replace(/\d[\d.,/]*/g, '0')}`;
   const counts = new Map<string, number>();
   for (const one of before) counts.set(key(one), (counts.get(key(one)) ?? 0) + 1);
   const gained = after.filter((one) => {

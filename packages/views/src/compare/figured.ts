@@ -9,6 +9,7 @@ import {
   multiply,
   printCount,
   printDecimal,
+  printFixed,
   printMixed,
   rational,
   showGrams,
@@ -62,7 +63,7 @@ function apart(before: Rational, after: Rational, print: Printer): Printer {
   // Kilograms and the like are told in the unit that is counted in.
   if (unit !== undefined && unit !== 'g' && unit !== '%') return apart(before, after, inGrams);
   for (let places = 1; places <= MOST_PLACES; places++) {
-    const finer: Printer = (value) => `${printDecimal(value, places)}${unit === undefined ? '' : ` ${unit}`}`;
+    const finer: Printer = (value) => `${printFixed(value, places)}${unit === undefined ? '' : ` ${unit}`}`;
     if (finer(before) !== finer(after)) return finer;
   }
   return print;

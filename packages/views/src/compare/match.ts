@@ -1,6 +1,6 @@
-import type { CupSystem, Rational } from '@quern/quantity';
-import type { LineContent } from '@quern/syntax';
-import { normaliseName } from '@quern/compiler';
+import { baseValue, normaliseName } from '@quern/compiler';
+import { compare, multiply, rational, units, type CupSystem, type Rational } from '@quern/quantity';
+import type { InLine, LineContent } from '@quern/syntax';
 import { scaledLine } from './canonical.js';
 import {
   alignSequences,
@@ -238,7 +238,8 @@ class Matcher implements Matching {
     const sameAmount = keyOf(unnamed(x), this.options.before.cups) === keyOf(unnamed(y), this.options.after.cups);
     const samePlace = sharesNeighbour(this.#neighbours(one, a, this.after), neighboursIn(other, b, this.before));
     const shared = sharedWords(wordsOf(x.name.text), wordsOf(y.name.text));
-    return (sameAmount ? 2 : 0) + (samePlace ? 1.5 : 0) + shared;
+    const amount = sameAmount ? 2 : isNearly(x, y) ? 1 : 0;
+    return amount + (samePlace ? 1.5 : 0) + shared;
   }
 
   /** The nearest paired lines above and below a line, as the second tree has them. */
@@ -246,6 +247,20 @@ class Matcher implements Matching {
     const { above, below } = neighboursIn(node, parent, paired);
     return { above: above && this.after.get(above), below: below && this.after.get(below) };
   }
+}
+
+const NEARLY = rational(3, 4);
+
+/** Whether two lines put in much the same weight, as one fat for another. */
+function isNearly(x: InLine, y: InLine): boolean {
+  const [a, b] = [x, y].map(({ amount }) =>
+    amount.kind === 'measure' && units[amount.unit.id].dimension === 'mass'
+      ? baseValue(amount, 'us', 'middle')
+      : undefined,
+  );
+  if (!a || !b) return false;
+  const [small, large] = compare(a, b) < 0 ? [a, b] : [b, a];
+  return compare(small, multiply(large, NEARLY)) >= 0;
 }
 
 interface Neighbours {

@@ -121,8 +121,11 @@ function groupTitle(change: Change): string {
 function lineGroup(finding: LineFinding): string {
   const { role, where } = finding;
   const names: BlockNames = { ...where.before, ...where.after };
+  if (role === 'recipe') return 'Recipes';
+  if (role === 'block') return 'Beside the recipes';
   if (names.block !== undefined) return names.block;
   if (role === 'promise' && names.variant === undefined) return 'Promises';
+  if (role === 'keeping' && names.variant === undefined) return 'Keeping';
   const variant = names.variant === undefined ? '' : `variant ${names.variant}`;
   if (role === 'make') return variant === '' ? 'Makes' : variant;
   const place = [variant, names.make ?? ''].filter((part) => part !== '').join(', ');

@@ -137,17 +137,24 @@ function wholeLine(finding: LineFinding): readonly ComparisonRow[] {
     line === undefined ? '' : [withoutName(line, finding), ...inside].filter((one) => one !== '').join('\n');
   const note = [made, ...figureNotes(finding)].filter((part) => part !== '').join('; ');
   const tone = role === 'unreadable' && after !== undefined ? 'alarm' : 'plain';
-  return [row(label, shown(before), shown(after), { note, tone, lines })];
+  const [was, is] = [shown(before), shown(after)];
+  // A block without lines is there all the same.
+  const there = (side: string | undefined, lines: string): string =>
+    side !== undefined && lines === '' ? side : lines;
+  return [row(label, there(before, was), there(after, is), { note, tone, lines })];
 }
 
 /** The line without what the label says already. */
 function withoutName(line: string, { role, subject }: LineFinding): string {
-  if (role === 'make' || role === 'variant' || role === 'recipe' || role === 'block') return line;
+  if (isBlock(role)) return '';
   const name = subject.after === '' ? subject.before : subject.after;
   if (role === 'food' || role === 'product' || role === 'alternative')
     return line.replace(` ${name}`, '').replace(/^or /, '');
   return line;
 }
+
+const isBlock = (role: LineFinding['role']): boolean =>
+  role === 'make' || role === 'variant' || role === 'recipe' || role === 'block';
 
 function movedNote({ where, other }: LineFinding): string {
   const [from, to] = [where.before.make, where.after.make];
@@ -244,7 +251,7 @@ function labelOf(finding: LineFinding): string {
     case 'recipe':
       return `${role} ${name}`;
     case 'block':
-      return name;
+      return finding.after ?? finding.before ?? name;
     case 'step':
       return stepLabel(finding);
     default:

@@ -14,7 +14,9 @@ export function summaryOf({ changes, same }: Pick<Comparison, 'changes' | 'same'
   const phrases = PHRASES.flatMap(({ of, tell, many }) => {
     const own = changes.filter(of);
     if (own.length === 0) return [];
-    return own.length <= MOST_NAMED || many === undefined ? [own.map(tell).join(', ')] : [many(own.length, own)];
+    return own.length <= MOST_NAMED || many === undefined
+      ? [[...new Set(own.map(tell))].join(', ')]
+      : [many(own.length, own)];
   });
   const sentence = phrases.filter((phrase) => phrase !== '').join('; ');
   return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}; everything else the same.`;
@@ -173,7 +175,8 @@ const PHRASES: readonly Phrase[] = [
     { where: ({ figure, percent }) => (figure !== 'weight' || percent === undefined) && figure !== 'weight of each' },
   ),
   kind('nutrition', nutritionPhrase, {
-    many: (count, own) => `${nutritionPhrase(greatest(own))} and ${count - 1} more figures of the label`,
+    many: (count, own) =>
+      `${nutritionPhrase(greatest(own))} and ${count - 1} more ${count === 2 ? 'figure' : 'figures'} of the label`,
   }),
   kind('clock', ({ figure, minutes, before, after }) =>
     minutes === undefined
