@@ -5,7 +5,6 @@ import {
   KITCHEN_SCALE,
   multiply,
   printDecimal,
-  printInterval,
   printMinutes,
   printMinutesRange,
   showGrams,
@@ -26,10 +25,6 @@ export const shareText = (share: Rational, places = 1): string => `${printDecima
 export const percentOf = (part: Rational, whole: Rational, places = 1): string =>
   shareText(divide(part, whole), places);
 
-/** `340-360 g`. */
-export const gramsRangeText = (range: Interval): string =>
-  isSingle(range) ? gramsText(range.low) : `${gramsText(range.low)} to ${gramsText(range.high)}`;
-
 /** `14 h 20 min`, `14-20 h`. */
 export const minutesText = (range: Interval): string =>
   isSingle(range) ? printMinutes(range.low) : printMinutesRange(range);
@@ -43,10 +38,6 @@ export function piecesText(formula: Formula): string | undefined {
   const thing = variant === undefined ? facts.gives?.content.thing?.text : undefined;
   return `${printDecimal(pieces, 2)} ${thing ?? (one ? 'piece' : 'pieces')}`;
 }
-
-/** `0.51-0.63`. */
-export const decimalsText = (range: Interval, places: number): string =>
-  printInterval(range, (value) => printDecimal(value, places));
 
 const MARKDOWN = /[\\`*_{}[\]<>#|~]/g;
 

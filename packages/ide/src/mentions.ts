@@ -18,7 +18,7 @@ export interface Mention {
 }
 
 /** The sentences of an item of a make, each with its line. */
-export function sentencesOf(item: BodyItem): readonly { readonly line: Line; readonly prose: Prose }[] {
+function sentencesOf(item: BodyItem): readonly { readonly line: Line; readonly prose: Prose }[] {
   if (item.kind !== 'step') return [];
   return [item.main, ...item.more, ...item.every].map(({ line, content }) => ({ line, prose: content.prose }));
 }
@@ -66,7 +66,7 @@ export function mentionsIn(snapshot: Snapshot, make: MakeBlock): readonly Mentio
   return found;
 }
 
-export function mentionsInSentence(line: Line, prose: Prose, names: readonly Meaning[]): readonly Mention[] {
+function mentionsInSentence(line: Line, prose: Prose, names: readonly Meaning[]): readonly Mention[] {
   const found: Mention[] = [];
   for (const meaning of names) {
     for (const { start, end, how } of findAll(prose.text, meaning.name)) {

@@ -60,7 +60,7 @@ export interface Occurrence {
 
 const RESERVED: ReadonlySet<string> = new Set(['all', 'flour', 'liquid', 'nothing', 'all water']);
 
-export const recipeKey = (file: string, title: string): string => `recipe:${file}#${normaliseName(title)}`;
+const recipeKey = (file: string, title: string): string => `recipe:${file}#${normaliseName(title)}`;
 const productKey = (file: string, title: string, name: string): string =>
   `product:${file}#${normaliseName(title)}/${normaliseName(name)}`;
 

@@ -18,7 +18,7 @@ import { normaliseName, type Formula, type StepItem } from '@quern/compiler';
  * The clock plans with kitchens, hours and freedom; this is the bound that no plan can beat.
  */
 
-export interface StepTimes {
+interface StepTimes {
   /** From the beginning of the first line: earliest and latest, for the two ends of every range. */
   readonly begins: Interval;
   readonly ends: Interval;
@@ -69,7 +69,7 @@ export function slackOf(formula: Formula, step: StepItem): Rational {
 }
 
 /** Minutes of a step at one end of its range; without a time the timetable counts one (message T01). */
-export function stepMinutes(step: StepItem, end: 'low' | 'high'): Rational {
+function stepMinutes(step: StepItem, end: 'low' | 'high'): Rational {
   return step.content.time?.[end].minutes ?? ONE;
 }
 
@@ -111,6 +111,3 @@ function runEnd(
   }
   return { steps, products, dish, hands: sum(hands) };
 }
-
-/** Whether the lane's range is the planner's freedom (a wait) or doubt, of which it books the top (NOTATION 4.8). */
-export const isFreedom = (step: StepItem): boolean => step.content.lane === 'wait';

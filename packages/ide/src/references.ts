@@ -23,7 +23,7 @@ export function references(snapshot: Snapshot, offset: number, spoken = true): r
   return at === undefined ? [] : referencesTo(snapshot, at.meaning, spoken);
 }
 
-export function referencesTo(snapshot: Snapshot, meaning: Meaning, spoken = true): readonly Reference[] {
+function referencesTo(snapshot: Snapshot, meaning: Meaning, spoken = true): readonly Reference[] {
   const others = snapshot.files.filter((file) => file !== snapshot.path);
   const found = referencesIn(snapshot, meaning, spoken);
   for (const file of others) {

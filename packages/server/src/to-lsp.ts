@@ -6,7 +6,7 @@ import type * as ide from '@quern/ide';
 
 type Snapshot = ide.Snapshot;
 
-export function position(snapshot: Snapshot, offset: number): lsp.Position {
+function position(snapshot: Snapshot, offset: number): lsp.Position {
   const line = snapshot.lineAt(offset);
   return { line: line.number, character: Math.max(0, offset - line.start) };
 }

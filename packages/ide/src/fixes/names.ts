@@ -7,7 +7,7 @@ import { allSuggested, suggested, type Fix, type Fixer, type Mending } from './f
 /* Mending names that mean nothing, or more than one thing. */
 
 /** A block at the end of the file for what the packet says. Nothing is said of allergens until the writer says it. */
-export function foodBlock(m: Mending, name: string): Fix {
+function foodBlock(m: Mending, name: string): Fix {
   const last = m.snapshot.document.lines.at(-1);
   const { text } = m.snapshot;
   const gap = text.endsWith(m.ending) || text === '' ? '' : m.ending;

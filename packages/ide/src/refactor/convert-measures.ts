@@ -39,7 +39,7 @@ export function convertMeasures(snapshot: Snapshot, span: Span): readonly Refact
   });
 }
 
-export function convertFile(snapshot: Snapshot, aim: Aim): readonly TextEdit[] {
+function convertFile(snapshot: Snapshot, aim: Aim): readonly TextEdit[] {
   const edits: TextEdit[] = [];
   for (const formula of snapshot.compiled.formulas.filter(({ variant }) => variant === undefined)) {
     for (const [number, { item, alternative }] of itemsByLine(formula)) {
