@@ -36,12 +36,14 @@ export const desk = defineCommand({
     const port = portOption(options.port);
     const { folder, open } = placeOf(resolve(system.folder, path), path, options.root, system);
     const server = await startDesk({ site: siteBeside(system), folder, open, port });
+    // Before the address is told: whoever has read it may stop the desk at once.
+    const stopped = untilStopped(server, system);
     system.out.write(announcement(server.address, folder));
     if (options.open)
       openBrowser(server.address, () =>
         system.err.write('quern: this system has no way to open a browser; open the address yourself\n'),
       );
-    return untilStopped(server, system);
+    return stopped;
   },
 });
 
