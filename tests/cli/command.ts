@@ -28,17 +28,28 @@ export interface World {
   write(path: string, text: string): string;
 }
 
-/** Sets up a world for a test file; call it at the top of a `describe`. */
+/** The command, bundled once for a test file. */
+let bundled: Promise<string> | undefined;
+let worlds = 0;
+
+/** Sets up a folder and the command; call it at the top of a `describe`. */
 export function useCommand(name: string): World {
   const base = join(root, '.cache', 'cli-tests');
   let folder = '';
   let entry = '';
+  worlds++;
   beforeAll(async () => {
     mkdirSync(base, { recursive: true });
     folder = mkdtempSync(join(base, `${name}-`));
-    entry = await bundleCommand(join(folder, '.bin'));
+    entry = await (bundled ??= bundleCommand(mkdtempSync(join(base, 'bundle-'))));
   });
-  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  afterAll(() => {
+    rmSync(folder, { recursive: true, force: true });
+    // All worlds of a file are asked for before the first test runs: the last one takes the bundle away.
+    worlds--;
+    if (worlds === 0 && entry !== '') rmSync(dirname(entry), { recursive: true, force: true });
+  });
+
   const environment = { PATH: process.env['PATH'] ?? '', HOME: process.env['HOME'] ?? '' };
   return {
     get folder() {
