@@ -9,10 +9,10 @@ import { linePlace } from './places.js';
  */
 
 /** Things that one recipe makes or saves. */
-export const MOST_PRODUCTS = 64;
+const MOST_PRODUCTS = 64;
 
 /** Variants of one recipe: each is the whole recipe compiled anew. */
-export const MOST_VARIANTS = 64;
+const MOST_VARIANTS = 64;
 
 /** Files that one `use` may lead to, through the files that it names. */
 export const MOST_FILES = 64;

@@ -118,3 +118,9 @@ describe('density', () => {
     expect(() => densityOf(rational(0), rational(1))).toThrow(RangeError);
   });
 });
+
+test('a 9 by 5 inch loaf tin is one of 22 to 23 by 12 to 13 cm (common practice, no source)', () => {
+  const long = toBase(rational(9), 'inch');
+  const wide = toBase(rational(5), 'inch');
+  expect([toApproximateNumber(long), toApproximateNumber(wide)]).toEqual([22.86, 12.7]);
+});
