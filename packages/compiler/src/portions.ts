@@ -16,9 +16,8 @@ export function portionsOf(formula: Formula, word: string): Rational | undefined
   if (SERVINGS.has(wanted)) return above(servings ?? pieces);
   if (given !== undefined && isSame(given, wanted)) return above(pieces);
   if (served !== undefined && isSame(served, wanted)) return above(servings);
-  // A number without a word may be of anything.
-  if (given === undefined && pieces) return above(pieces);
-  return served === undefined ? above(servings) : undefined;
+  // Where the recipe names nothing that it counts, any word will do.
+  return given === undefined && served === undefined ? above(pieces ?? servings) : undefined;
 }
 
 /** How many pieces a dish is when only a number is written: `2 rye`. */

@@ -15,7 +15,9 @@ export function checkThings(things: readonly Thing[], ref: LineRef, known: Reado
     if (known.has(thing.name)) continue;
     const near =
       nearest(thing.name, known, 1)[0] ??
-      [...known].find((word) => thing.name.startsWith(word) && /[\s\d]/.test(thing.name));
+      [...known].find((word) => thing.name.startsWith(word) && /[\s\d]/.test(thing.name)) ??
+      // A figure inside the name is what was meant for the shelves.
+      (/\d/.test(thing.name) ? nearest(thing.name.split(' ')[0] ?? '', known, 1)[0] : undefined);
     if (near) report(diagnose('N19', placeOf(ref, thing.span), { name: thing.name, near }));
   }
 }
