@@ -32,6 +32,8 @@ export async function bundleTs(path) {
     conditions: ['@quern/source'],
     banner: { js: require },
     plugins: [ownFolder],
+    // It looks for a file of its own beside itself.
+    external: ['highs'],
     logLevel: 'warning',
   });
   return outfile;

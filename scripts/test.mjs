@@ -1,4 +1,4 @@
-// Everything that has to hold: types, lint, format, dead code, then the tests. All of it runs even when a part fails,
+// Everything that has to hold: types, lint, format, dead code, then the tests, then speed. All of it runs even when a part fails,
 // so that one run says all there is to mend. The last line is 'N passed, N failed'.
 import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
@@ -72,12 +72,21 @@ function readReport() {
   }
 }
 
+/** Ratios against their baseline, alone on the machine so that nothing else is measured. */
+async function runSpeed() {
+  console.log('== Speed');
+  const { ok } = await run([join('scripts', 'bench.mjs'), '--gate'], true);
+  return { passed: ok ? 1 : 0, failed: ok ? 0 : 1 };
+}
+
 const fromChecks = await runChecks();
 const fromTests = await runTests();
-const failed = fromChecks.failed + fromTests.failed;
+const fromSpeed = await runSpeed();
+const passed = fromChecks.passed + fromTests.passed + fromSpeed.passed;
+const failed = fromChecks.failed + fromTests.failed + fromSpeed.failed;
 console.log(
-  `\n${checks.length} checks (types, lint, format, dead code): ${fromChecks.passed} passed, ${fromChecks.failed} failed`,
+  `\n${checks.length + 1} checks (types, lint, format, dead code, speed): ${fromChecks.passed + fromSpeed.passed} passed, ${fromChecks.failed + fromSpeed.failed} failed`,
 );
 console.log(`${fromTests.passed + fromTests.failed} tests: ${fromTests.passed} passed, ${fromTests.failed} failed`);
-console.log(`\n${fromChecks.passed + fromTests.passed} passed, ${failed} failed`);
+console.log(`\n${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 ? 0 : 1;

@@ -1,13 +1,13 @@
 import type { SourceText } from './world.js';
 
 /** What is expected of a case under a title ('diagnostics', 'fix L01'). */
-export interface Section {
+interface Section {
   readonly title: string;
   readonly text: string;
 }
 
 /** One case: a heading, its files, and what is expected of them. */
-export interface Case {
+interface Case {
   readonly heading: string;
   readonly files: readonly SourceText[];
   readonly expected: readonly Section[];

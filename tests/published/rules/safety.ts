@@ -219,7 +219,15 @@ const garlicWarm = (): Finding => {
 
 const perishables = (): Finding => {
   const standings = [
-    { minutes: rational(180), celsius: rational(22), breadOrDry: false, afterHeat: false, make: 'dish', place: from },
+    {
+      minutes: rational(180),
+      celsius: rational(22),
+      orMore: false,
+      breadOrDry: false,
+      afterHeat: false,
+      make: 'dish',
+      place: from,
+    },
   ];
   const animal = (['meat', 'fish', 'egg', 'dairy'] as const).every((role) =>
     speaks('danger-zone', { roles: [role], standings }),
