@@ -10,7 +10,7 @@ import { checkKitchen } from './checks/kitchen-things.js';
 import { checkUnusedBlocks, outlineNames } from './checks/unused-blocks.js';
 import { MOST_FILES } from './limits.js';
 import { compileMenu, type Dishes } from './menu.js';
-import type { Compiled, Culture, Formula, Kitchen, LedgerFood, LineRef, Product } from './model.js';
+import type { Compiled, Culture, Formula, Kitchen, LedgerFood, LineRef, Product, Varied, VaryFrom } from './model.js';
 import { normaliseName, quoted } from './names.js';
 import { linePlace, placeOf } from './places.js';
 import { resolvePath } from './paths.js';
@@ -40,6 +40,12 @@ export function compileFile(
   return new FileCompiler(document, outline, book, reach, recipes).compile();
 }
 
+/** A variant whose recipe stands in another file, and its lines: `from` included, `to` excluded. */
+interface OtherVariant extends Varied {
+  readonly from: number;
+  readonly to: number;
+}
+
 /** A file compiled; formulas are made when they are asked for. */
 class CompiledFile implements Compiled {
   #formulas: readonly Formula[] | undefined;
@@ -53,7 +59,11 @@ class CompiledFile implements Compiled {
   readonly uses: readonly string[];
   readonly diagnostics: readonly Diagnostic[];
 
-  constructor(parts: Omit<Compiled, 'formulas' | 'formulasAt'>, units: readonly RecipeUnit[]) {
+  constructor(
+    parts: Omit<Compiled, 'formulas' | 'formulasAt'>,
+    units: readonly RecipeUnit[],
+    readonly others: readonly OtherVariant[],
+  ) {
     this.path = parts.path;
     this.document = parts.document;
     this.kitchens = parts.kitchens;
@@ -65,10 +75,15 @@ class CompiledFile implements Compiled {
   }
 
   get formulas(): readonly Formula[] {
-    return (this.#formulas ??= this.#units.flatMap((unit) => unit.formulas()));
+    return (this.#formulas ??= [
+      ...this.others.map(({ formula }) => formula),
+      ...this.#units.flatMap((unit) => unit.formulas()),
+    ]);
   }
 
   formulasAt(line: number): readonly Formula[] {
+    const other = this.others.find(({ from, to }) => from <= line && line < to);
+    if (other) return [other.formula];
     return this.#units.find(({ from, to }) => from <= line && line < to)?.formulas() ?? [];
   }
 }
@@ -101,15 +116,42 @@ class FileCompiler {
     const units = this.#recipeUnits({ foods, cultures, used: used.products });
     this.#sameTitle();
     checkUnusedBlocks(() => outlineNames(this.outline), this.outline, this.file, this.report);
-    const dishes = new LazyDishes(units, used.products);
+    const others = this.#otherVariants({ foods, cultures, used: used.products });
+    const dishes = new LazyDishes(units, used.products, others);
     const kitchens = this.outline.kitchens.map((block) => this.#kitchen(block));
     const menus = this.outline.menus.map((block: MenuBlock) => compileMenu(block, this.file, dishes, this.report));
-    const diagnostics = [...this.#said.diagnostics, ...units.flatMap((unit) => unit.diagnostics)];
+    const diagnostics = [...this.#said.diagnostics, ...[...units, ...others].flatMap((unit) => unit.diagnostics)];
     diagnostics.sort(byPlace);
     return new CompiledFile(
       { path: this.file, document: this.document, kitchens, menus, foods, uses: this.#uses, diagnostics },
       units,
+      others,
     );
+  }
+
+  /** Variants above every recipe: each is of the recipe that the last `use` line of the head brings in. */
+  #otherVariants(brought: Omit<VaryFrom, 'file'>): readonly OtherVariant[] {
+    const { variants, recipes } = this.outline;
+    const use = usesOf(this.outline.head).at(-1)?.content;
+    if (!use || variants.length === 0) return [];
+    const named = brought.used.get(normaliseName((use.as ?? use.name).text));
+    const ends = [...variants.slice(1), ...recipes.slice(0, 1)].map(({ heading }) => heading.line.number);
+    const names = new Set<string>();
+    return variants.flatMap((variant, index): OtherVariant[] => {
+      const { line, content } = variant.heading;
+      const ref: LineRef = { file: this.file, line };
+      const base = named?.used && wholeRecipe(named.used);
+      if (!base?.vary) {
+        // What could not be had at all has been told at its own line.
+        if (!named || named.used) this.report(diagnose('V07', linePlace(ref), { name: use.name.text }));
+        return [];
+      }
+      const name = normaliseName(content.name?.text ?? '');
+      if (names.has(name)) this.report(diagnose('N03', linePlace(ref), { name: content.name?.text ?? '' }));
+      names.add(name);
+      const { formula, diagnostics } = base.vary(variant, { file: this.file, ...brought });
+      return [{ from: line.number, to: ends[index] ?? this.document.lines.length, formula, diagnostics }];
+    });
   }
 
   #recipeUnits(shared: Pick<Surroundings, 'foods' | 'cultures' | 'used'>): readonly RecipeUnit[] {
@@ -291,11 +333,20 @@ class FileCompiler {
   }
 }
 
+/** The recipe, if what is used is all of it as it stands. */
+function wholeRecipe({ formula, makeIndex, itemIndex }: Product): Formula | undefined {
+  const dish = formula?.makes.at(-1)?.index;
+  return itemIndex < 0 && makeIndex === dish ? formula : undefined;
+}
+
 /** Recipes of the file by title, variants by title and name, and what it uses: each compiled when a menu asks for it. */
 class LazyDishes implements Dishes {
   readonly #dishes = new Map<string, () => Formula | undefined>();
 
-  constructor(units: readonly RecipeUnit[], used: ReadonlyMap<string, NamedProduct>) {
+  constructor(units: readonly RecipeUnit[], used: ReadonlyMap<string, NamedProduct>, others: readonly OtherVariant[]) {
+    for (const { formula } of others) {
+      this.#dishes.set(`${normaliseName(formula.title)} ${normaliseName(formula.variant ?? '')}`, () => formula);
+    }
     for (const [name, { used: product }] of used) {
       if (product?.formula) this.#dishes.set(name, () => product.formula);
     }
@@ -319,7 +370,7 @@ class LazyDishes implements Dishes {
 }
 
 /** A recipe's dish, or a thing made or saved in a file, as something another file can draw. */
-export function productNamed(compiled: Compiled, name: string): Product | undefined {
+function productNamed(compiled: Compiled, name: string): Product | undefined {
   const id = normaliseName(name);
   for (const formula of compiled.formulas) {
     const title = normaliseName(formula.title);

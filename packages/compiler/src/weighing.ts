@@ -87,7 +87,7 @@ function massOfAmount(amount: Amount, context: WeighingContext): Rational | unde
 }
 
 /** Grams of the right side of `=`; with `each`, times the count on the left. */
-export function massOfEqual(left: Amount, side: Equal, context: Pick | WeighingContext): Rational | undefined {
+function massOfEqual(left: Amount, side: Equal, context: Pick | WeighingContext): Rational | undefined {
   const { cups, pick } = typeof context === 'string' ? { cups: 'us' as const, pick: context } : context;
   if (side.amount.kind !== 'measure' || units[side.amount.unit.id].dimension !== 'mass') return undefined;
   const grams = baseValue(side.amount, cups, pick);

@@ -76,7 +76,9 @@ function median(values, lib) {
 function spreadOfLiquid(entries, lib) {
   const all = spread(entries, lib);
   const weighed = entries.filter(({ source, unit }) => /^usda\/\d+$/.test(source) && unit !== 'tsp' && unit !== 'tbsp');
-  return weighed.length === 0 ? all : { ...all, usual: median(weighed.map(({ value }) => value).sort(lib.compare), lib) };
+  return weighed.length === 0
+    ? all
+    : { ...all, usual: median(weighed.map(({ value }) => value).sort(lib.compare), lib) };
 }
 
 const figure = (value, lib) => lib.toExactText(value);

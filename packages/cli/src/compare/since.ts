@@ -80,7 +80,7 @@ function touchedSince(repository: Repository, commit: string): readonly Touched[
 }
 
 /** A file of a commit, with what it used then. */
-export function compiledAt(repository: Repository, commit: string, path: string, foods: FoodBook): Compiled {
+function compiledAt(repository: Repository, commit: string, path: string, foods: FoodBook): Compiled {
   const read = (other: string): string | undefined => textAt(repository, commit, other);
   return compile(path, read(path) ?? '', { read, foods });
 }

@@ -7,10 +7,10 @@ import { placeOf } from '../places.js';
 type Report = (diagnostic: Diagnostic) => void;
 
 /** Things that every planner knows. */
-export const KITCHEN_WORDS: readonly string[] = ['oven', 'shelf', 'ring', 'hob', 'cook'];
+const KITCHEN_WORDS: readonly string[] = ['oven', 'shelf', 'ring', 'hob', 'cook'];
 
 /** N19: things that a step uses and that look like a slip of one the kitchen has. */
-export function checkThings(things: readonly Thing[], ref: LineRef, known: ReadonlySet<string>, report: Report): void {
+function checkThings(things: readonly Thing[], ref: LineRef, known: ReadonlySet<string>, report: Report): void {
   for (const thing of things) {
     if (known.has(thing.name)) continue;
     const near =

@@ -219,7 +219,7 @@ class Differ {
 const PLAIN = { parts: [], follows: false } as const;
 
 /** Where two lines differ: the first as written, and as it would have to be to count as the same. */
-export function partChanges(
+function partChanges(
   written: LineContent,
   expected: LineContent,
   now: LineContent,
