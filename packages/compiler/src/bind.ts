@@ -16,7 +16,7 @@ import type { FoodScope } from './foods-in-file.js';
 import type { Culture, LedgerFood, LineRef, Product, Source } from './model.js';
 import { normaliseName, quoted, RESERVED } from './names.js';
 import { isPieceWord, withPieceApart } from './piece-words.js';
-import { linePlace, placeOf } from './places.js';
+import { linePlace, placeOf, refOf } from './places.js';
 import { statesWeight, wayForUnknown } from './unknown-name.js';
 
 /*
@@ -157,7 +157,7 @@ class Binder {
     const index = this.#makes.length;
     const heading = block.heading ?? (block.unnamed ? undefined : recipe.heading);
     const line = heading?.line ?? block.unnamed ?? recipe.heading.line;
-    const ref: LineRef = { file: this.context.file, line };
+    const ref = refOf(this.context.file, line);
     const name = block.heading?.content.name?.text ?? (block.unnamed ? '' : title);
     const id = block.unnamed ? `unnamed:${line.number}` : normaliseName(name);
     const items: BoundItem[] = [];
@@ -189,7 +189,7 @@ class Binder {
   }
 
   #bindItem(item: BodyItem, makeIndex: number, itemIndex: number): BoundItem {
-    const ref: LineRef = { file: this.context.file, line: item.main.line };
+    const ref = refOf(this.context.file, item.main.line);
     switch (item.kind) {
       case 'in':
         return this.#bindIn(item.main, item.alternatives);
@@ -208,7 +208,7 @@ class Binder {
 
   #bindIn(main: Typed<InLine>, alternatives: readonly Typed<InLine>[]): BoundIn {
     const { line } = main;
-    const ref: LineRef = { file: this.context.file, line };
+    const ref = refOf(this.context.file, line);
     const content = this.#pieceApart(main.content);
     const source = this.#source(content, ref);
     return {
@@ -319,7 +319,7 @@ class Binder {
 
   #bindOut(main: Typed<OutLine>, makeIndex: number, itemIndex: number): BoundOut {
     const { content, line } = main;
-    const ref: LineRef = { file: this.context.file, line };
+    const ref = refOf(this.context.file, line);
     const of = content.of ? this.#target(content.of, ref) : undefined;
     const as = content.as;
     if (!as) return { kind: 'out', ref, content, ...(of ? { of } : {}) };

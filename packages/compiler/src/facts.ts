@@ -1,10 +1,11 @@
-import { shift, type Diagnostic } from '@quern/text';
+import type { Diagnostic } from '@quern/text';
 import { multiply, sizeOf, units, type CupSystem, type Rational } from '@quern/quantity';
 import type { FactLine, Name, Typed, UseFact } from '@quern/syntax';
 import { allergensPromised } from './allergen-names.js';
 import { unknownAllergen } from './file-foods.js';
 import type { LineRef, RecipeFacts } from './model.js';
 import { normaliseName } from './names.js';
+import { placeOf, refOf } from './places.js';
 import { pickOf, type Pick } from './weighing.js';
 
 /** The facts of a recipe: the file's head first, then the recipe's own; of each kind the last counts, repeating ones all. */
@@ -33,7 +34,7 @@ export function recipeFacts(
   let vessel: RecipeFacts['vessel'];
   let basis: string | undefined;
   for (const { content, line } of [...head, ...own]) {
-    const ref: LineRef = { file, line };
+    const ref = refOf(file, line);
     switch (content.kind) {
       case 'text-fact':
         if (content.word === 'language') language = content.words.text;
@@ -43,7 +44,7 @@ export function recipeFacts(
         if (content.word === 'keywords') keywords.push(...content.items.map((item) => item.text));
         if (content.word === 'free of') {
           for (const item of content.items) {
-            const place = { file, ...shift(item.span, line.start) };
+            const place = placeOf(ref, item.span);
             if (allergensPromised(normaliseName(item.text))) freeOf.push({ allergen: item.text.toLowerCase(), place });
             else report(unknownAllergen(item.text, place));
           }
@@ -102,7 +103,7 @@ export function yieldGrams(facts: RecipeFacts, pick: Pick = 'middle'): Rational 
 /** `basis` as a name to bind. */
 export function basisOf(facts: readonly Typed<FactLine>[], file: string): { name: Name; ref: LineRef } | undefined {
   const found = facts.findLast((fact) => fact.content.kind === 'basis');
-  return found?.content.kind === 'basis' ? { name: found.content.name, ref: { file, line: found.line } } : undefined;
+  return found?.content.kind === 'basis' ? { name: found.content.name, ref: refOf(file, found.line) } : undefined;
 }
 
 /** `count X as flour` by food key. */

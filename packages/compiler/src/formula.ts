@@ -19,7 +19,7 @@ import type { LedgerInput, LedgerRun } from './ledger/state.js';
 import { countsAsFlour } from './substances.js';
 import type { Culture, Formula, LineRef, Make, Product, RecipeFacts, VariantEdit } from './model.js';
 import { normaliseName } from './names.js';
-import { linePlace } from './places.js';
+import { linePlace, refOf } from './places.js';
 import { pickOf, type Pick, type Taught } from './weighing.js';
 
 /** What a recipe is compiled with, besides its own lines. */
@@ -38,6 +38,9 @@ export interface RecipeContext {
     readonly edits: readonly VariantEdit[];
     readonly factor: Rational | undefined;
   };
+  /** Of a recipe as it stands: compiles a variant of it that stands in another file. */
+  readonly vary?: Formula['vary'];
+  readonly base?: Formula;
   report(diagnostic: Diagnostic): void;
 }
 
@@ -144,20 +147,21 @@ function assemble(
       items,
       pot,
       keeps: make.block.facts.flatMap(({ content, line }) =>
-        content.kind === 'keeps' ? [{ ref: { file: context.file, line }, content }] : [],
+        content.kind === 'keeps' ? [{ ref: refOf(context.file, line), content }] : [],
       ),
       bestAfter: make.block.facts.flatMap(({ content, line }) =>
-        content.kind === 'best-after' ? [{ ref: { file: context.file, line }, content }] : [],
+        content.kind === 'best-after' ? [{ ref: refOf(context.file, line), content }] : [],
       ),
     };
   });
   const dish = makes.at(-1);
   const variantName = context.variant?.name;
-  const id = `${context.file}#${normaliseName(title)}${variantName ? `@${normaliseName(variantName)}` : ''}`;
+  const own = context.variant?.ref.file ?? context.file;
+  const id = `${own}#${normaliseName(title)}${variantName ? `@${normaliseName(variantName)}` : ''}`;
   const flour = describeFlour(run, counts);
   return {
     id,
-    file: context.file,
+    file: own,
     title,
     ...(context.variant ? { variant: context.variant.name, variantRef: context.variant.ref } : {}),
     edits: context.variant?.edits ?? [],
@@ -173,6 +177,8 @@ function assemble(
     servings: facts.serves ? pickOf(facts.serves.content.range, 'middle') : undefined,
     pieces: facts.gives?.content.count ? pickOf(facts.gives.content.count, 'middle') : undefined,
     variants: context.variant ? [] : context.variants,
+    ...(context.vary ? { vary: context.vary } : {}),
+    ...(context.base ? { base: context.base } : {}),
     broken: makes.some((make) => make.pot.unknown.some((entry) => entry.why === 'bad-line')),
     bounds,
   };

@@ -22,7 +22,9 @@ import type {
   ClockTime,
   Temperature,
   Time,
+  VariantBlock,
 } from '@quern/syntax';
+import type { NamedProduct } from './bind.js';
 import type { Food, FoodMatch } from './food-book.js';
 
 /*
@@ -292,6 +294,21 @@ export interface VariantEdit {
   readonly touched: readonly number[];
 }
 
+/** The file in which a variant of another file's recipe stands, with what it brings along. */
+export interface VaryFrom {
+  readonly file: string;
+  readonly foods: ReadonlyMap<string, LedgerFood>;
+  readonly cultures: ReadonlyMap<string, Culture>;
+  /** Names of what the file uses, by normalised name. */
+  readonly used: ReadonlyMap<string, NamedProduct>;
+}
+
+export interface Varied {
+  readonly formula: Formula;
+  /** Of the file in which the variant stands. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
 /** One recipe or one variant of it, compiled. */
 export interface Formula {
   /** `path#title` or `path#title@variant`, all normalised. */
@@ -300,6 +317,8 @@ export interface Formula {
   readonly title: string;
   readonly variant?: string;
   readonly variantRef?: LineRef;
+  /** Of a variant that stands in another file: the recipe as it stands. */
+  readonly base?: Formula;
   readonly edits: readonly VariantEdit[];
   readonly ref: LineRef;
   /** The lines as compiled: of a variant, with its edits made. */
@@ -322,6 +341,8 @@ export interface Formula {
   readonly variants: readonly string[];
   /** Errors stand in the lines of this formula: figures that depend on them are unknown. */
   readonly broken: boolean;
+  /** Of a recipe as it stands: compiles a variant of it that stands in another file. */
+  readonly vary?: (variant: VariantBlock, from: VaryFrom) => Varied;
   /** The dish's pot with every range at its low or its high end. Computed when asked, kept after. */
   bounds(): { readonly low: Formula; readonly high: Formula };
 }

@@ -1,5 +1,9 @@
 import { shift, type Place, type Span } from '@quern/text';
+import type { Line } from '@quern/syntax';
 import type { LineRef } from './model.js';
+
+/** A line of a recipe in its file: that of the recipe, unless a variant that stands elsewhere brought it. */
+export const refOf = (file: string, line: Line): LineRef => ({ file: line.file ?? file, line });
 
 /** A span of a line as a place in its file. */
 export function placeOf(ref: LineRef, span: Span): Place {

@@ -1,10 +1,19 @@
 import { diagnose, sentence, type Diagnostic } from '@quern/text';
-import type { FactLine, Outline, RecipeBlock, Typed } from '@quern/syntax';
+import type {
+  BodyItem,
+  FactLine,
+  LineContent,
+  MakeBlock,
+  Outline,
+  RecipeBlock,
+  Typed,
+  VariantBlock,
+} from '@quern/syntax';
 import type { NamedProduct } from './bind.js';
 import { FoodScope } from './foods-in-file.js';
 import type { FoodBook } from './food-book.js';
 import { compileRecipe, type RecipeContext } from './formula.js';
-import type { Culture, Formula, LedgerFood, LineRef } from './model.js';
+import type { Culture, Formula, LedgerFood, LineRef, Varied } from './model.js';
 import { normaliseName, quoted } from './names.js';
 import { linePlace, placeOf } from './places.js';
 import { withinLimits } from './limits.js';
@@ -72,7 +81,17 @@ export function compileUnit(written: RecipeBlock, around: Surroundings): Compile
   const variants = recipe.variants.map((variant) => variant.heading.content.name?.text ?? '');
   const foods = new FoodScope(around.book, new Watched(new Map([...around.foods, ...own.foods]), looked));
   const shared = { file, head, foods, cultures, used, variants, things: around.things };
-  const formulas = [compileRecipe(recipe, { ...shared, report: said.report })];
+  const vary: Formula['vary'] = (variant, from) => {
+    const scope = new FoodScope(around.book, new Map([...around.foods, ...own.foods, ...from.foods]));
+    const theirs = {
+      foods: scope,
+      cultures: new Map([...around.cultures, ...from.cultures]),
+      used: new Map([...used, ...from.used]),
+    };
+    const [base] = formulas;
+    return varied(recipe, variant, from.file, { ...shared, ...theirs, ...(base ? { base } : {}) }, said);
+  };
+  const formulas: Formula[] = [compileRecipe(recipe, { ...shared, vary, report: said.report })];
   const names = new Set<string>();
   for (const variant of recipe.variants) {
     const name = variant.heading.content.name;
@@ -107,12 +126,56 @@ function compileVariant(
   return compileRecipe(kept, { ...shared, variant: { name, ref, edits, factor }, report });
 }
 
+/** A variant that stands in another file than its recipe. What is said of it is said there. */
+function varied(
+  recipe: RecipeBlock,
+  variant: VariantBlock,
+  file: string,
+  shared: Omit<RecipeContext, 'report'>,
+  base: Said,
+): Varied {
+  const ref: LineRef = { file, line: variant.heading.line };
+  const said = new Said(base);
+  const formula = compileVariant(recipe, standingIn(variant, file), ref, shared, said);
+  return { formula, diagnostics: said.diagnostics.map((diagnostic) => saidAt(ref, diagnostic)) };
+}
+
+/** A message about a line of the recipe's own file, told where the variant begins. */
+function saidAt(ref: LineRef, diagnostic: Diagnostic): Diagnostic {
+  if (diagnostic.place.file === ref.file) return diagnostic;
+  const related = [{ place: diagnostic.place, note: 'this line' }, ...diagnostic.related];
+  return { ...diagnostic, place: linePlace(ref), related };
+}
+
+/** The variant with every line marked as standing in its file. */
+function standingIn(variant: VariantBlock, file: string): VariantBlock {
+  const marked = <T extends Typed<LineContent>>(typed: T): T => ({ ...typed, line: { ...typed.line, file } });
+  const item = (one: BodyItem): BodyItem => {
+    if (one.kind === 'in') return { ...one, main: marked(one.main), alternatives: one.alternatives.map(marked) };
+    if (one.kind === 'step')
+      return { ...one, main: marked(one.main), more: one.more.map(marked), every: one.every.map(marked) };
+    return { ...one, main: marked(one.main as Typed<LineContent>) } as BodyItem;
+  };
+  const make = (one: MakeBlock): MakeBlock => ({
+    ...(one.heading ? { heading: marked(one.heading) } : {}),
+    ...(one.unnamed ? { unnamed: { ...one.unnamed, file } } : {}),
+    items: one.items.map(item),
+    facts: one.facts.map(marked),
+  });
+  return { heading: marked(variant.heading), facts: variant.facts.map(marked), makes: variant.makes.map(make) };
+}
+
 /** Messages, each once. */
 export class Said {
   readonly diagnostics: Diagnostic[] = [];
   readonly #said = new Set<string>();
   /** Code and place of what has been said, whatever the figures: a variant does not repeat its base. */
-  readonly #saidHere = new Set<string>();
+  readonly #saidHere: Set<string>;
+
+  /** @param before what has been said already, by a file that this one varies. */
+  constructor(before?: Said) {
+    this.#saidHere = new Set(before ? before.#saidHere : []);
+  }
 
   readonly report = (diagnostic: Diagnostic): void => {
     const here = placeKey(diagnostic);
@@ -128,4 +191,4 @@ export class Said {
   }
 }
 
-const placeKey = ({ code, place }: Diagnostic): string => `${code}:${place.start}:${place.end}`;
+const placeKey = ({ code, place }: Diagnostic): string => `${code}:${place.file}:${place.start}:${place.end}`;

@@ -18,7 +18,7 @@ import type {
 import { multiply, units, type Rational } from '@quern/quantity';
 import type { LineRef, VariantEdit } from './model.js';
 import { normaliseName, quoted } from './names.js';
-import { linePlace, placeOf } from './places.js';
+import { linePlace, placeOf, refOf } from './places.js';
 import { scaleRecipe } from './scale-recipe.js';
 import { findName, replaceName } from './find-name.js';
 
@@ -146,7 +146,7 @@ class Expander {
   }
 
   #ref(line: Line): LineRef {
-    return { file: this.file, line };
+    return refOf(this.file, line);
   }
 
   // ---------------------------------------------------------------- swap

@@ -505,6 +505,8 @@ export interface Line {
   /** The line end as it stands in the file: `\n`, `\r\n`, `\r`, or empty for the last. */
   readonly ending: string;
   readonly parsed: ParsedLine;
+  /** Only on a line of a variant that stands in another file than its recipe: that file. */
+  readonly file?: string;
 }
 
 /** A file read: every line has a node, and the lines' texts and endings put together are the file. */

@@ -92,6 +92,8 @@ export interface Outline {
   /** `use`, `cup`, `language` before the first block. */
   readonly head: readonly Typed<FactLine>[];
   readonly recipes: readonly RecipeBlock[];
+  /** Variants above every recipe: of the recipe that the last `use` line of the head brings in. */
+  readonly variants: readonly VariantBlock[];
   readonly foods: readonly FoodBlock[];
   readonly cultures: readonly FoodBlock[];
   readonly kitchens: readonly KitchenBlock[];

@@ -93,6 +93,7 @@ class OutlineBuilder {
   readonly #diagnostics: Diagnostic[] = [];
   readonly #head: Typed<FactLine>[] = [];
   readonly #recipes: OpenRecipe[] = [];
+  readonly #variants: OpenVariant[] = [];
   readonly #foods: Open<FoodBlock>[] = [];
   readonly #cultures: Open<FoodBlock>[] = [];
   readonly #kitchens: Open<KitchenBlock>[] = [];
@@ -122,6 +123,7 @@ class OutlineBuilder {
     return {
       head: this.#head,
       recipes: this.#recipes as readonly RecipeBlock[],
+      variants: this.#variants,
       foods: this.#foods,
       cultures: this.#cultures,
       kitchens: this.#kitchens,
@@ -172,9 +174,9 @@ class OutlineBuilder {
         this.#openMake({ heading, items: [], facts: [] }, heading.line);
         break;
       case 'variant':
-        if (this.#recipe === undefined) return this.#nowhere(heading.line, 'recipe');
+        if (this.#recipe === undefined && !this.#usesAnother()) return this.#nowhere(heading.line, 'recipe');
         this.#variant = { heading, facts: [], makes: [] };
-        this.#recipe.variants.push(this.#variant);
+        (this.#recipe?.variants ?? this.#variants).push(this.#variant);
         break;
       case 'food':
       case 'culture':
@@ -197,11 +199,17 @@ class OutlineBuilder {
     }
   }
 
+  /** Whether a variant above every recipe has a recipe to be of. */
+  #usesAnother(): boolean {
+    return this.#head.some(({ content }) => content.kind === 'use');
+  }
+
   #openMake(make: Open<MakeBlock>, line: Line): void {
-    if (this.#recipe === undefined) return this.#nowhere(line, 'recipe');
+    const owner = this.#variant ?? this.#recipe;
+    if (owner === undefined) return this.#nowhere(line, 'recipe');
     this.#where = 'make';
     this.#make = make;
-    (this.#variant ?? this.#recipe).makes.push(make);
+    owner.makes.push(make);
   }
 
   /** A block whose own block is missing: said once, and the lines under it are let be. */

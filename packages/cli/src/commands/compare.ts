@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import type { Compiled } from '@quern/compiler';
 import {
   compareInputs,
   comparisonJson,
@@ -105,7 +106,8 @@ function comparedOf(files: readonly string[], options: Given, system: System): r
   const [first, second, ...more] = files;
   if (first === undefined) throw new UsageError('no file is named', 'quern compare BEFORE AFTER');
   if (more.length > 0) throw new UsageError('more than two files are named', 'name the one before and the one after');
-  if (options.variant !== undefined) return [comparedVariant(first, second, options, inputs, system)];
+  const variantsAlone = second === undefined && isOfAnother(loadFile(first, system, options.root).compiled);
+  if (options.variant !== undefined || variantsAlone) return [comparedVariant(first, second, options, inputs, system)];
   if (second === undefined) {
     throw new UsageError(
       'only one file is named',
@@ -139,6 +141,9 @@ function comparedSince(
   }));
 }
 
+/** Whether a file holds nothing but variants of a recipe of another file. */
+const isOfAnother = ({ formulas }: Compiled): boolean => formulas.length > 0 && formulas.every(({ base }) => base);
+
 /** A recipe with a variant of it. */
 function comparedVariant(
   file: string,
@@ -150,11 +155,10 @@ function comparedVariant(
   if (second !== undefined) throw new UsageError('--variant compares a recipe with its own variant', 'name one file');
   const loaded = loadFile(file, system, options.root);
   const variant = chooseFormula(loaded, options);
-  const base = chooseFormula(loaded, { recipe: options.recipe ?? variant.title });
-  const both = {
-    before: compareInputs(base, loaded.compiled, inputs),
-    after: compareInputs(variant, loaded.compiled, inputs),
-  };
+  const base = variant.base ?? chooseFormula(loaded, { recipe: options.recipe ?? variant.title });
+  // The recipe of a variant may stand in another file.
+  const home = loaded.session.compile(base.file) ?? loaded.compiled;
+  const both = { before: compareInputs(base, home, inputs), after: compareInputs(variant, loaded.compiled, inputs) };
   const comparison = compareFormulas(base, variant, both);
   return { before: file, after: file, same: comparison.same, recipes: [comparison], others: [] };
 }

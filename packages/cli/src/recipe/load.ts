@@ -88,6 +88,7 @@ export interface Choice {
  */
 export function chooseFormula({ compiled, shown }: Loaded, { recipe, variant }: Choice): Formula {
   const bases = compiled.formulas.filter((formula) => formula.variant === undefined);
+  if (bases.length === 0 && compiled.formulas.length > 0) return chooseOther(compiled.formulas, variant, shown);
   const base = chooseBase(bases, recipe, shown);
   if (variant === undefined) return base;
   const wanted = normaliseName(variant);
@@ -102,6 +103,18 @@ export function chooseFormula({ compiled, shown }: Loaded, { recipe, variant }: 
     `“${base.title}” has no variant “${variant}”`,
     near === undefined ? names : `did you mean ${near}?`,
   );
+}
+
+/** A variant of a file that holds nothing else: its recipe stands in another file. */
+function chooseOther(formulas: readonly Formula[], variant: string | undefined, shown: string): Formula {
+  const names = formulas.map((formula) => formula.variant ?? '');
+  const wanted = variant === undefined ? undefined : normaliseName(variant);
+  const found = formulas.filter((formula) => wanted === undefined || normaliseName(formula.variant ?? '') === wanted);
+  const [only, second] = found;
+  if (!only) throw new RecipeError(`${shown} has no variant “${variant ?? ''}”`, `it has ${listOf(names)}`);
+  if (second)
+    throw new RecipeError(`${shown} holds ${names.length} variants`, `say which with --variant: ${listOf(names)}`);
+  return only;
 }
 
 function chooseBase(bases: readonly Formula[], recipe: string | undefined, shown: string): Formula {

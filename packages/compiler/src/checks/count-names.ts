@@ -3,7 +3,7 @@ import type { FactLine, Typed } from '@quern/syntax';
 import type { FoodScope } from '../foods-in-file.js';
 import type { Formula } from '../model.js';
 import { normaliseName, quoted } from '../names.js';
-import { placeOf } from '../places.js';
+import { placeOf, refOf } from '../places.js';
 
 /** N20: `count X as flour`, and `basis X`, of a thing that the recipe does not have. */
 export function checkCountNames(
@@ -33,7 +33,7 @@ export function checkCountNames(
     if (names.has(normaliseName(text)) || keys.has(foods.resolve(text).key)) continue;
     const near = nearest(normaliseName(text), names)[0];
     report(
-      diagnose('N20', placeOf({ file, line }, span), {
+      diagnose('N20', placeOf(refOf(file, line), span), {
         name: text,
         near: near ? `did you mean ${quoted(near)}? If not, ` : '',
       }),

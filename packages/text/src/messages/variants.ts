@@ -53,6 +53,15 @@ export const variantMessages = defineMessages({
     bad: manyVariants(65),
     good: manyVariants(2),
   },
+  V07: {
+    name: 'variant of no recipe',
+    severity: 'error',
+    text: '“{name}” is no whole recipe as it stands, so nothing of it can be varied',
+    help: 'let the last `use` line above the variant bring in a recipe by its title',
+    why: 'A variant in a file of its own is of the recipe that the last `use` line of the head brings in.',
+    bad: 'use paste from paste.quern\n\nvariant sweet\n  swap water for honey\n=== paste.quern\nrecipe Cake\n\nmake paste\n  100 g sugar\n  100 g water\n  hands 1 min: Stir.\n\nmake cake\n  all paste\n  hands 1 min: Spread.\n',
+    good: 'use Cake from paste.quern\n\nvariant sweet\n  swap water for honey\n=== paste.quern\nrecipe Cake\n\nmake paste\n  100 g sugar\n  100 g water\n  hands 1 min: Stir.\n\nmake cake\n  all paste\n  hands 1 min: Spread.\n',
+  },
   V05: {
     name: 'variant name could be several',
     severity: 'error',

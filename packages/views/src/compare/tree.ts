@@ -25,6 +25,7 @@ export function treeOfDocument(document: Document): TreeNode {
   const blocks = outline(document);
   const children = [
     ...blocks.head.map(leaf),
+    ...blocks.variants.map(treeOfVariant),
     ...blocks.recipes.map(treeOfRecipe),
     ...blocks.foods.map(treeOfFood),
     ...blocks.cultures.map(treeOfFood),
