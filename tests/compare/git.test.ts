@@ -1,5 +1,10 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
 import { useCommand } from '../cli/command.js';
+import { root } from '../sheet/recipes.js';
 import { TestRepository } from './git-world.js';
 import { edited } from './states.js';
 
@@ -274,5 +279,35 @@ describe('the check before a commit', () => {
     repo.must('add', '--all');
     repo.write('other.quern', 'recipe\n  nonsense\n');
     expect(repo.git('commit', '-m', 'well').code).toBe(0);
+  });
+});
+
+describe('the steps for continuous integration in docs/git.md', () => {
+  interface Workflow {
+    readonly jobs: Readonly<Record<string, { readonly steps: readonly { readonly run?: string }[] }>>;
+  }
+
+  test('tell what a branch changed, and not what went on beside it', () => {
+    const [, yaml = ''] = /```yaml\n([^]*?)```/.exec(readFileSync(join(root, 'docs', 'git.md'), 'utf8')) ?? [];
+    const steps = Object.values((parse(yaml) as Workflow).jobs).flatMap((job) => job.steps);
+    const step = steps.find(({ run }) => run?.includes('quern compare'))?.run ?? '';
+    const repo = repository();
+    repo.commit('the loaf', 'loaf.quern', LOAF);
+    repo.must('checkout', '--quiet', '-b', 'side');
+    repo.commit('saltier', 'loaf.quern', edited(LOAF, ['10 g fine', '11 g fine']));
+    repo.must('update-ref', 'refs/remotes/origin/main', 'main');
+    repo.must('checkout', '--quiet', 'main');
+    repo.commit('beside it', 'loaf.quern', edited(LOAF, ['350 g water', '360 g water']));
+    repo.must('update-ref', 'refs/remotes/origin/main', 'main');
+    repo.must('checkout', '--quiet', 'side');
+    const script = step.replace('npx quern', `'${process.execPath}' '${command.entry}'`);
+    const { status, stderr } = spawnSync('sh', ['-ec', script], {
+      cwd: repo.folder,
+      env: { PATH: process.env['PATH'] ?? '', BASE_BRANCH: 'main' },
+      encoding: 'utf8',
+    });
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(repo.read('comparison.md')).toContain('2 % to 2.2 % on flour');
+    expect(repo.read('comparison.md')).not.toContain('| water |');
   });
 });
