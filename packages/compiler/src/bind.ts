@@ -72,7 +72,7 @@ export interface BoundCheck {
   readonly from?: string;
 }
 
-export type BoundItem =
+type BoundItem =
   | BoundIn
   | BoundOut
   | BoundStep

@@ -52,7 +52,7 @@ const REPEATING = new Set([
   'times',
 ]);
 
-export const factWord = (content: FactLine): string =>
+const factWord = (content: FactLine): string =>
   content.kind === 'text-fact' || content.kind === 'list-fact' ? content.word : content.kind;
 
 export function expandVariant(
