@@ -128,6 +128,7 @@ export const withoutFix: Readonly<Partial<Record<MessageCode, string>>> = {
   Q24: 'which number was meant cannot be seen',
   M16: 'what belongs together is the writer’s to say',
   V06: 'what should be a recipe of its own is the writer’s to say',
+  V07: 'which recipe is meant is the writer’s to say',
   M17: 'how deep the tin is has to be measured',
   M09: 'the vessel has to be looked at',
   M10: 'the line that is not known has a message of its own',
