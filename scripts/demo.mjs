@@ -62,4 +62,6 @@ await buildSite(join(out, 'desk'));
 console.log(`the desk, to write in: ${relative(root, join(out, 'desk', 'index.html'))}`);
 const seconds = ((Date.now() - started) / 1000).toFixed(1);
 console.log(`\n${files} files from ${examples.length} examples in ${relative(root, out)}/, in ${seconds} s.`);
-console.log(`Look at ${relative(root, join(out, 'site', 'index.html'))} in a browser first, then at a sheet or a clock beside it.`);
+console.log(
+  `Look at ${relative(root, join(out, 'site', 'index.html'))} in a browser first, then at a sheet or a clock beside it.`,
+);
