@@ -113,18 +113,29 @@ export function svgText(text: string): string {
 }
 
 /**
+ * JSON as a document of its own, two spaces, a line end at the end. It may be shown in a terminal: the controls that JSON
+ * lets stand (RFC 8259, section 7, names only those below U+0020) are written as escapes too, and so are the line ends
+ * that not every reader takes for text.
+ */
+export function jsonDocument(value: unknown): string {
+  return `${JSON.stringify(value, undefined, 2).replace(/[\u007F-\u009F\u2028\u2029]/g, asEscape)}\n`;
+}
+
+const asEscape = (unit: string): string => '\\u' + unit.charCodeAt(0).toString(16).padStart(4, '0');
+
+/**
  * JSON to stand inside a `script` element. It parses to the same value; it cannot end the element, open a comment, or
  * be taken for a template.
  */
 export function jsonInScript(value: unknown): string {
   return JSON.stringify(value)
-    .replace(/[<>&\u2028\u2029]/g, (character) => '\\u' + character.charCodeAt(0).toString(16).padStart(4, '0'))
+    .replace(/[<>&\u007F-\u009F\u2028\u2029]/g, asEscape)
     .replace(/\{(?=[{%#])|(?<=\{)\{/g, '\\u007b');
 }
 
 /** JSON in ASCII alone, for an attribute: nothing in it is changed by what is done to text. */
 export function asciiJson(value: unknown): string {
-  return JSON.stringify(value).replace(/[^ -~]/g, (unit) => '\\u' + unit.charCodeAt(0).toString(16).padStart(4, '0'));
+  return JSON.stringify(value).replace(/[^ -~]/g, asEscape);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { jsonDocument } from '../escape.js';
 import { hourText, type ClockPlan, type Minute } from '@quern/views';
 import type { ZonedCalendar } from './zoned-calendar.js';
 
@@ -12,7 +13,7 @@ type JsonMoment = string | { readonly day: number; readonly time: string };
  * durations in minutes (`PT90M`). Without dates a moment is `{ "day": 1, "time": "18:57" }`.
  */
 export function clockJson(plan: ClockPlan, dates: ZonedCalendar | undefined): string {
-  return JSON.stringify(clockJsonValue(plan, dates), null, 2) + '\n';
+  return jsonDocument(clockJsonValue(plan, dates));
 }
 
 export function clockJsonValue(plan: ClockPlan, dates: ZonedCalendar | undefined): object {

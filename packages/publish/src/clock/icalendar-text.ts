@@ -4,7 +4,7 @@ import type { Temporal } from 'temporal-polyfill';
 export function escapeText(text: string): string {
   return text
     .replace(/\r\n?/g, '\n')
-    .replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F]/g, '\uFFFD')
+    .replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F]/g, '\uFFFD')
     .replace(/[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g, '\uFFFD')
     .replace(/[\\;,]/g, '\\$&')
     .replace(/\n/g, '\\n');

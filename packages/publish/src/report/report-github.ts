@@ -2,7 +2,16 @@ import type { Found } from './found.js';
 
 const KIND = { error: 'error', warning: 'warning', hint: 'notice' } as const;
 
-const data = (text: string): string => text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A');
+/** Controls that a log shown in a terminal would obey; line ends are encoded below. */
+const CONTROLS = /[\u0000-\u0009\u000b\u000c\u000e-\u001f\u007f-\u009f]/g;
+
+const data = (text: string): string =>
+  text
+    .replace(/\p{Surrogate}/gu, '\uFFFD')
+    .replace(CONTROLS, '\uFFFD')
+    .replaceAll('%', '%25')
+    .replaceAll('\r', '%0D')
+    .replaceAll('\n', '%0A');
 const property = (text: string): string => data(text).replaceAll(':', '%3A').replaceAll(',', '%2C');
 
 /** One diagnostic as a workflow command of GitHub Actions, shown beside the line of a pull request. Ends in a line end. */

@@ -1,4 +1,5 @@
 import { messages, type MessageCode } from '@quern/text';
+import { jsonDocument } from '../escape.js';
 import type { Found } from './found.js';
 
 const LEVEL = { error: 'error', warning: 'warning', hint: 'note' } as const;
@@ -20,7 +21,7 @@ export function reportSarif(found: readonly Found[], toolVersion: string): strin
       },
     ],
   };
-  return JSON.stringify(log, undefined, 2) + '\n';
+  return jsonDocument(log);
 }
 
 function ruleOf(code: MessageCode): object {
@@ -65,5 +66,9 @@ function resultOf({ file, start, end, code, severity, message, help, related }: 
 
 /** A relative path as a relative reference of RFC 3986. */
 function address(path: string): string {
-  return path.split('/').map(encodeURIComponent).join('/');
+  return path
+    .replace(/\p{Surrogate}/gu, '\uFFFD')
+    .split('/')
+    .map(encodeURIComponent)
+    .join('/');
 }
