@@ -31,14 +31,37 @@ export function remarkQuern(options: RemarkQuernOptions = {}): (tree: Root, file
   const foods = options.foods ?? createFoodBook();
   return (tree, file) => {
     const cards: ElementNode[][] = [];
-    const host: Host = { foods, read: (path) => options.read?.(path) };
-    const maker = new CardMaker(options, host, file, cards);
+    const place = placeOf(file);
+    const host: Host = { foods, read: (path) => readWith(options, place.folder + path) };
+    const maker = new CardMaker(options, host, file, place.path, cards);
     visit(tree, (node) => {
       if (node.type === 'code' && /^quern$/i.test(node.lang ?? '')) maker.block(node);
       else if (node.type === 'paragraph') maker.picture(node);
     });
     file.data.quern = cards;
   };
+}
+
+/**
+ * The Markdown file as a path below a folder that no recipe leaves: the folder in which the work is done (`cwd`), or the
+ * file's own where it lies elsewhere. A path that is written relative stays as it is.
+ */
+function placeOf(file: VFile): { readonly folder: string; readonly path: string } {
+  const plain = (path: string): string => path.replaceAll('\\', '/');
+  const path = plain(file.path ?? 'page.md').replace(/^\.\//, '');
+  if (!/^(?:\/|[a-z]:)/i.test(path)) return { folder: '', path };
+  const work = `${plain(file.cwd).replace(/\/+$/, '')}/`;
+  const folder = path.startsWith(work) ? work : path.slice(0, path.lastIndexOf('/') + 1);
+  return { folder, path: path.slice(folder.length) };
+}
+
+/** Undefined too when the function throws, as those that open files do when there is none. */
+function readWith({ read }: RemarkQuernOptions, path: string): string | undefined {
+  try {
+    return read?.(path);
+  } catch {
+    return undefined;
+  }
 }
 
 /** A compiled text, and how to say where in it something is wrong. */
@@ -62,13 +85,10 @@ class CardMaker {
     readonly options: RemarkQuernOptions,
     readonly host: Host,
     readonly file: VFile,
+    /** Path of the Markdown file, as the host reads paths. */
+    readonly path: string,
     readonly cards: ElementNode[][],
   ) {}
-
-  /** Path of the Markdown file as its readers know it. */
-  get #path(): string {
-    return (this.file.path ?? 'page.md').replaceAll('\\', '/').replace(/^\.\//, '');
-  }
 
   block(node: Code): void {
     const where = whereOf(node);
@@ -95,7 +115,7 @@ class CardMaker {
   }
 
   #ofBlock(node: Code, where: Where): Source | undefined {
-    const path = `${this.#path}#${where.position.start.line}.quern`;
+    const path = `${this.path}#${where.position.start.line}.quern`;
     const compiled = this.#compile(path, node.value);
     // The fence has a line of its own above the first line of the block.
     const place = new BlockPlace(node.value, String(this.file), where.position.start.line);
@@ -103,8 +123,8 @@ class CardMaker {
   }
 
   #ofFile(name: string, where: Where): Source | undefined {
-    const path = resolvePath(this.#path, name);
-    const text = path === undefined ? undefined : this.options.read?.(path);
+    const path = resolvePath(this.path, name);
+    const text = path === undefined ? undefined : this.host.read(path);
     if (path === undefined || text === undefined) {
       const help = this.options.read
         ? 'correct the path; it counts from this file'

@@ -1,4 +1,3 @@
-import { readFileSync, statSync } from 'node:fs';
 import { dirname, extname, resolve } from 'node:path';
 import type { Loaded } from '../recipe/load.js';
 
@@ -34,13 +33,9 @@ export function readPhoto(path: string, { workspace, compiled, shown }: Loaded):
   const kind = KINDS[ending];
   if (kind === undefined) return refuse(`it is none of ${Object.keys(KINDS).join(', ')}`);
   const full = resolve(workspace.root, dirname(compiled.path), path);
-  if (!workspace.holds(full)) return refuse('there is no such file inside the workspace root');
-  try {
-    if (statSync(full).size > MOST_BYTES) return refuse(`it is larger than ${MOST_BYTES / 1024 / 1024} MB`);
-    return { photo: { bytes: readFileSync(full), kind, ending } };
-  } catch {
-    return refuse('it may not be read');
-  }
+  const bytes = workspace.bytes(full, MOST_BYTES, `a picture of ${MOST_BYTES / 1024 / 1024} MB at most`);
+  if (bytes === undefined) return refuse('there is no such file inside the workspace root');
+  return 'refused' in bytes ? refuse(bytes.refused) : { photo: { bytes, kind, ending } };
 }
 
 /** The picture as an address that holds it whole. */

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, realpathSync, rmSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
+import { dirname, isAbsolute, join, relative, sep } from 'node:path';
 import { UsageError } from '../command.js';
 import { fileProblem } from '../files/problems.js';
 import { writeAtomically } from '../files/write-atomically.js';
@@ -36,7 +36,13 @@ export interface WrittenSite {
   readonly removed: number;
 }
 
-const isObject = (value: unknown): boolean => typeof value === 'object' && value !== null;
+/** An object in which each value passes. */
+const isMap = (value: unknown, passes: (value: unknown) => boolean): boolean =>
+  typeof value === 'object' && value !== null && !Array.isArray(value) && Object.values(value).every(passes);
+
+const isText = (value: unknown): boolean => typeof value === 'string';
+const isCard = (value: unknown): boolean =>
+  isMap(value, isText) && 'card' in Object(value) && 'changed' in Object(value);
 
 const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex');
 
@@ -57,7 +63,7 @@ export class SiteFolder {
   /** When a card last changed: now, or earlier if it was the same then. */
   changedAt(key: string, card: string, now: string): string {
     const hash = hashOf(card);
-    const before = this.#before.cards[key];
+    const before = Object.hasOwn(this.#before.cards, key) ? this.#before.cards[key] : undefined;
     const changed = before?.card === hash ? before.changed : now;
     this.#cards[key] = { card: hash, changed };
     return changed;
@@ -69,6 +75,7 @@ export class SiteFolder {
    */
   write(files: readonly FolderFile[], told: (done: number) => void): WrittenSite {
     this.#refuseStrangers(files);
+    this.#begin(files);
     const after: Record<string, string> = {};
     const isSameProgram = this.#before.made === this.made;
     let written = 0;
@@ -76,23 +83,41 @@ export class SiteFolder {
       const hash = hashOf(inputs);
       after[path] = hash;
       const place = join(this.folder, path);
-      if (!isSameProgram || this.#before.files[path] !== hash || !existsSync(place)) {
+      if (!isSameProgram || !this.#isOurs(path) || this.#before.files[path] !== hash || !existsSync(place)) {
         makeFolder(dirname(place), this.shown);
         writeAtomically(place, render(), join(this.shown, path));
         written++;
       }
       told(index + 1);
     }
-    const gone = Object.keys(this.#before.files).filter((path) => !(path in after));
-    for (const path of gone) rmSync(this.#own(path), { force: true });
-    const list: SiteList = { format: 'quern-site', version: 1, made: this.made, files: after, cards: this.#cards };
-    makeFolder(this.folder, this.shown);
-    writeAtomically(join(this.folder, LIST), `${JSON.stringify(list, null, 1)}\n`, join(this.shown, LIST));
+    const gone = Object.keys(this.#before.files).filter((path) => !Object.hasOwn(after, path));
+    for (const path of gone) this.#remove(path);
+    this.#writeList({ format: 'quern-site', version: 1, made: this.made, files: after, cards: this.#cards });
     return { written, kept: files.length - written, removed: gone.length };
   }
 
+  /**
+   * Writes down what is about to be made, as made from nothing: should the work be broken off, the next run knows its
+   * own files by it and makes them again.
+   */
+  #begin(files: readonly FolderFile[]): void {
+    const added = files.filter(({ path }) => !this.#isOurs(path));
+    if (added.length === 0) return;
+    const planned = Object.fromEntries(added.map(({ path }) => [path, '']));
+    this.#writeList({ ...this.#before, files: { ...this.#before.files, ...planned } });
+  }
+
+  #writeList(list: SiteList): void {
+    makeFolder(this.folder, this.shown);
+    writeAtomically(join(this.folder, LIST), `${JSON.stringify(list, null, 1)}\n`, join(this.shown, LIST));
+  }
+
+  #isOurs(path: string): boolean {
+    return Object.hasOwn(this.#before.files, path);
+  }
+
   #refuseStrangers(files: readonly FolderFile[]): void {
-    const stranger = files.find(({ path }) => !(path in this.#before.files) && existsSync(join(this.folder, path)));
+    const stranger = files.find(({ path }) => !this.#isOurs(path) && existsSync(join(this.folder, path)));
     if (!stranger) return;
     throw new UsageError(
       `${join(this.shown, stranger.path)} stands in the way: quern did not make it`,
@@ -100,12 +125,20 @@ export class SiteFolder {
     );
   }
 
+  #remove(path: string): void {
+    try {
+      rmSync(this.#own(path), { force: true });
+    } catch (error) {
+      throw error instanceof UsageError ? error : fileProblem('take away', join(this.shown, path), error);
+    }
+  }
+
   /** A path of the list, which may have been tampered with: never one outside the folder. */
   #own(path: string): string {
     const place = join(this.folder, path);
     const real = existsSync(dirname(place)) ? realpathSync(dirname(place)) : dirname(place);
     const way = relative(realpathSync(this.folder), real);
-    if (way.startsWith('..'))
+    if (way === '..' || way.startsWith(`..${sep}`) || isAbsolute(way))
       throw new UsageError(
         `${join(this.shown, LIST)} names a file outside the folder: ${path}`,
         'delete the list and choose an empty folder',
@@ -127,7 +160,12 @@ export class SiteFolder {
     } catch {
       list = {};
     }
-    if (list.format !== 'quern-site' || list.version !== 1 || !isObject(list.files) || !isObject(list.cards)) {
+    if (
+      list.format !== 'quern-site' ||
+      list.version !== 1 ||
+      !isMap(list.files, isText) ||
+      !isMap(list.cards, isCard)
+    ) {
       throw new UsageError(`${shown} is not a list that this version of quern made`, 'choose an empty folder');
     }
     return list as SiteList;

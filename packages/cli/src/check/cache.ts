@@ -1,7 +1,7 @@
 import { hash } from 'node:crypto';
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Found } from '@quern/publish';
+import { isFound, type Found } from '@quern/publish';
 import { writeAtomically } from '../files/write-atomically.js';
 
 /*
@@ -46,8 +46,8 @@ export class CheckCache {
 
   /** What was found before for this text and the same texts of the files it uses. */
   find(key: string, hashOfFile: (path: string) => string): readonly Found[] | undefined {
-    const entry = this.#old[key];
-    if (entry === undefined) return undefined;
+    const entry = Object.hasOwn(this.#old, key) ? this.#old[key] : undefined;
+    if (entry === undefined || !isEntry(entry)) return undefined;
     if (entry !== 0 && entry.uses.some(([path, known]) => hashOfFile(path) !== known)) return undefined;
     this.#new[key] = entry;
     return entry === 0 ? [] : entry.found;
@@ -73,11 +73,22 @@ export class CheckCache {
   }
 }
 
+/** A cache comes from a disk, perhaps from another machine: what is not as we write it is checked anew. */
+function isEntry(entry: unknown): entry is Entry {
+  if (entry === 0) return true;
+  if (typeof entry !== 'object' || entry === null) return false;
+  const { uses, found } = entry as Readonly<Record<string, unknown>>;
+  const isUse = (use: unknown): boolean =>
+    Array.isArray(use) && use.length === 2 && use.every((part) => typeof part === 'string');
+  return Array.isArray(uses) && uses.every(isUse) && Array.isArray(found) && found.every(isFound);
+}
+
 /** Nothing when there is no cache yet, or what is there is not one of ours: then everything is checked anew. */
 function readEntries(path: string): Readonly<Record<string, Entry>> {
   try {
     const file = JSON.parse(readFileSync(path, 'utf8')) as Partial<CacheFile>;
-    return file.format === 'quern-check-cache' && file.version === 1 && file.entries ? file.entries : {};
+    const isOurs = file.format === 'quern-check-cache' && file.version === 1;
+    return isOurs && typeof file.entries === 'object' ? (file.entries ?? {}) : {};
   } catch {
     return {};
   }

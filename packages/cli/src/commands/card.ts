@@ -1,6 +1,15 @@
 import { statSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { cardHtml, cardJsonLd, cardMarkdown, cardText, isDate, jsonText, recipeCard } from '@quern/publish';
+import {
+  cardHtml,
+  cardJsonLd,
+  cardMarkdown,
+  cardText,
+  isDate,
+  jsonDocument,
+  jsonText,
+  recipeCard,
+} from '@quern/publish';
 import { MARKETS, type CardData } from '@quern/views';
 import { photoAddress, readPhoto } from '../card/photo.js';
 import { newTo, writeSite } from '../card/write-site.js';
@@ -160,7 +169,7 @@ function render(
     case 'json':
       return jsonText(value);
     case 'json-ld':
-      return `${JSON.stringify(cardJsonLd(value), null, 2)}\n`;
+      return jsonDocument(cardJsonLd(value));
     case 'markdown':
       return cardMarkdown(value, common);
     case 'text':

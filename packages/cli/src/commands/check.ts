@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import {
   checkReport,
   mergeReports,
+  readCheckReport,
   reportGithub,
   reportJson,
   reportSarif,
@@ -13,7 +14,7 @@ import {
 import { checkFiles } from '../check/check-files.js';
 import { isInShard, readShard } from '../check/shard.js';
 import { defineCommand, UsageError, type ExitCode } from '../command.js';
-import { readText } from '../files/read-text.js';
+import { readText, type Kind } from '../files/read-text.js';
 import { findFiles } from '../files/walk.js';
 import { seenFrom } from '../files/workspace.js';
 import { paintFor, widthOf } from '../system/paint.js';
@@ -98,18 +99,21 @@ function jobs(text: string | undefined): number | undefined {
   return Number(text);
 }
 
+/** A report has as many lines as an archive has mistakes. */
+const REPORT: Kind = {
+  most: 256 * 1024 * 1024,
+  is: 'a report of quern check',
+  help: 'check the archive in more parts',
+};
+
 function readReport(file: string, system: System): CheckReport {
-  const text = readText(resolve(system.folder, file), file);
-  let report: Partial<CheckReport>;
-  try {
-    report = JSON.parse(text) as Partial<CheckReport>;
-  } catch {
-    report = {};
-  }
-  if (report.format !== 'quern-check' || report.version !== 1 || !Array.isArray(report.diagnostics)) {
-    throw new UsageError(`${file} is not a report of quern check`, 'make it with --format json');
-  }
-  return report as CheckReport;
+  const report = readCheckReport(readText(resolve(system.folder, file), file, REPORT));
+  if (!report)
+    throw new UsageError(
+      `${file} is not a report of this version of quern check`,
+      'make it with --format json, by the same version',
+    );
+  return report;
 }
 
 /** Writes the report in the format asked for; problems with files go to the error stream. */

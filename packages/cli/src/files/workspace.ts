@@ -1,7 +1,7 @@
-import { existsSync, realpathSync, statSync } from 'node:fs';
+import { closeSync, constants, existsSync, fstatSync, openSync, realpathSync, statSync } from 'node:fs';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { UsageError } from '../command.js';
-import { decode, readBytes } from './read-text.js';
+import { decode, MOST_BYTES, readOpen } from './read-text.js';
 
 /*
  * A recipe may use other files, and only those under its workspace root: the folder named by --root, else the nearest
@@ -57,6 +57,16 @@ export function rootOf(file: string, folder: string, given?: string): string {
   return root;
 }
 
+/** What is not there is nobody's fault but the line's, which says so; what is there and cannot be had is told here. */
+function whyNot(error: unknown): { readonly refused: string } | undefined {
+  const { code } = error as NodeJS.ErrnoException;
+  if (code === 'ELOOP') return { refused: 'its links lead in a circle' };
+  if (code === 'EACCES' || code === 'EPERM') return { refused: 'it may not be read' };
+  if (code === 'ENOENT' || code === 'ENOTDIR' || code === 'ENAMETOOLONG' || code === 'ERR_INVALID_ARG_VALUE')
+    return undefined;
+  return { refused: 'it cannot be read' };
+}
+
 /** A folder as the compiler's world: reads files under it by relative paths. */
 export class Workspace {
   readonly #realRoot: string;
@@ -69,23 +79,38 @@ export class Workspace {
 
   /** Text of a file by its path from the root; undefined when there is none or it may not be read. */
   readonly read = (path: string): string | undefined => {
-    const full = resolve(this.root, path);
-    let real: string;
-    try {
-      real = realpathSync.native(full);
-    } catch {
-      return undefined;
-    }
-    if (!isInside(this.#realRoot, real)) return this.#refuse(path, 'it leads outside the workspace root');
-    if (!statSync(real, { throwIfNoEntry: false })?.isFile()) return undefined;
-    try {
-      const bytes = readBytes(real);
-      if ('tooLarge' in bytes) return this.#refuse(path, 'it is too large to be a file of recipes');
-      return decode(bytes) ?? this.#refuse(path, 'it is not text in UTF-8');
-    } catch {
-      return this.#refuse(path, 'it may not be read');
-    }
+    const bytes = this.bytes(resolve(this.root, path), MOST_BYTES, 'a file of recipes');
+    if (bytes === undefined) return undefined;
+    if ('refused' in bytes) return this.#refuse(path, bytes.refused);
+    return decode(bytes) ?? this.#refuse(path, 'it is not text in UTF-8');
   };
+
+  /**
+   * The bytes of a file that lies under the root, wherever links lead; undefined when there is none.
+   * @param most how large it may be, and `is` what it would be then: 'a picture'.
+   */
+  bytes(full: string, most: number, is: string): Buffer | { readonly refused: string } | undefined {
+    try {
+      const real = realpathSync.native(full);
+      if (!isInside(this.#realRoot, real)) return { refused: 'it leads outside the workspace root' };
+      // Not followed and not waited for: what stands there may have been changed for a link or a pipe just now.
+      const file = openSync(real, constants.O_RDONLY | (constants.O_NOFOLLOW ?? 0) | (constants.O_NONBLOCK ?? 0));
+      try {
+        const stat = fstatSync(file);
+        if (stat.isDirectory()) return { refused: 'it is a folder' };
+        if (!stat.isFile()) return { refused: 'it is neither a file nor a folder' };
+        const there = statSync(realpathSync.native(full));
+        if (there.ino !== stat.ino || there.dev !== stat.dev || realpathSync.native(real) !== real)
+          return { refused: 'it was changed for another while it was opened' };
+        const bytes = readOpen(file, most);
+        return 'tooLarge' in bytes ? { refused: `it is too large to be ${is}` } : bytes;
+      } finally {
+        closeSync(file);
+      }
+    } catch (error) {
+      return whyNot(error);
+    }
+  }
 
   /** Whether a file is there and really lies inside the root, wherever links lead. */
   holds(file: string): boolean {
