@@ -5,17 +5,17 @@ import { corpus } from './corpus.js';
 import { damaged } from './mutations.js';
 import { mostMilliseconds, targets } from './targets.js';
 
-describe.each(Object.entries(targets))('%s', (_, { takes, runs }) => {
-  test('takes the whole corpus', { timeout: 120_000 }, () => {
+describe.each(Object.entries(targets))('%s', (_, { takes, runs, also = [] }) => {
+  test('takes the whole corpus', { timeout: 120_000 }, async () => {
     expect(corpus.length).toBeGreaterThan(100);
-    for (const text of corpus) takes(text);
+    for (const text of [...corpus, ...also]) await takes(text);
   });
 
-  test('takes any damage', { timeout: 120_000 }, () => {
-    fc.assert(
-      fc.property(damaged(corpus), (text) => {
+  test('takes any damage', { timeout: 120_000 }, async () => {
+    await fc.assert(
+      fc.asyncProperty(damaged(also.length > 0 ? also : corpus), async (text) => {
         const started = performance.now();
-        takes(text);
+        await takes(text);
         expect(performance.now() - started).toBeLessThan(mostMilliseconds);
       }),
       { seed: 20_410_216, numRuns: runs },

@@ -2,6 +2,7 @@
 import { Session } from 'node:inspector/promises';
 import fc from 'fast-check';
 import { corpus } from './corpus.js';
+import { jsonCorpus } from './json.js';
 import { damaged } from './mutations.js';
 import { mostMilliseconds, targets, type Target } from './targets.js';
 
@@ -25,7 +26,8 @@ const batch = 100;
 /** Runs until `seconds` are over; the same seed gives the same texts. */
 export async function fuzz(seconds: number, seed: number, report: (line: string) => void): Promise<Outcome> {
   const coverage = await startCoverage();
-  const pool = [...corpus];
+  const pool = [...corpus, ...jsonCorpus];
+  const begun = pool.length;
   const failures = new Map<string, Failure>();
   const until = Date.now() + seconds * 1000;
   let texts = 0;
@@ -33,28 +35,28 @@ export async function fuzz(seconds: number, seed: number, report: (line: string)
     for (const text of fc.sample(damaged(pool), { seed: seed + round, numRuns: batch })) {
       texts++;
       for (const [name, { takes: target }] of Object.entries(targets)) {
-        const message = problem(target, text);
+        const message = await problem(target, text);
         if (message === undefined || failures.has(`${name} ${message}`)) continue;
         failures.set(`${name} ${message}`, {
           target: name,
           message,
-          text: shortest(text, (one) => problem(target, one) === message),
+          text: await shortest(text, async (one) => (await problem(target, one)) === message),
         });
       }
       if (await coverage.reachedNew()) pool.push(text);
     }
     report(
-      `${texts} texts, ${pool.length - corpus.length} reached new code, ${coverage.blocks()} blocks, ${failures.size} failures`,
+      `${texts} texts, ${pool.length - begun} reached new code, ${coverage.blocks()} blocks, ${failures.size} failures`,
     );
   }
-  return { texts, kept: pool.length - corpus.length, blocks: coverage.blocks(), failures: [...failures.values()] };
+  return { texts, kept: pool.length - begun, blocks: coverage.blocks(), failures: [...failures.values()] };
 }
 
 /** What is wrong when a target takes a text. Numbers are left out, so that one mistake is reported once. */
-function problem(target: Target, text: string): string | undefined {
+async function problem(target: Target, text: string): Promise<string | undefined> {
   const started = performance.now();
   try {
-    target(text);
+    await target(text);
   } catch (error) {
     return (error instanceof Error ? error.message : String(error)).replaceAll(/\d+/g, '#');
   }
@@ -62,12 +64,12 @@ function problem(target: Target, text: string): string | undefined {
 }
 
 /** Leaves out halves, quarters and so on of the text for as long as it still fails. */
-function shortest(text: string, fails: (text: string) => boolean): string {
+async function shortest(text: string, fails: (text: string) => Promise<boolean>): Promise<string> {
   let best = text;
   for (let size = best.length >> 1; size >= 1; size >>= 1) {
     for (let at = 0; at < best.length;) {
       const shorter = best.slice(0, at) + best.slice(at + size);
-      if (fails(shorter)) best = shorter;
+      if (await fails(shorter)) best = shorter;
       else at += size;
     }
   }

@@ -23,8 +23,11 @@ import remarkQuern from 'remark-quern';
 import remarkRehype from 'remark-rehype';
 import rehypeStringify from 'rehype-stringify';
 import { unified } from 'unified';
+import { renderingsOf } from '../publish/renderings.js';
+import { jsonCorpus, readsJson } from './json.js';
+import { serve } from './language-server.js';
 
-export type Target = (text: string) => void;
+export type Target = (text: string) => void | Promise<void>;
 
 const foods = createFoodBook();
 const path = 'main.quern';
@@ -50,6 +53,37 @@ function compiles(text: string): void {
   for (const { place } of first.diagnostics) if (place.file === path) inside(place, text.length);
   const codes = ({ diagnostics }: Compiled) => diagnostics.map(({ code, place }) => `${code}@${place.start}`).join();
   if (codes(first) !== codes(compiledOf(text))) throw new Error('two compilations say different things');
+}
+
+/**
+ * Files that use each other, forwards, backwards and in circles: each has the same text under a head that brings in the
+ * others. Nothing is ever read by a path that could lead out of the workspace.
+ */
+function resolves(text: string): void {
+  const names = ['lib/a.quern', 'lib/deep/b.quern', 'c.quern', path];
+  const asked: string[] = [];
+  const read = (name: string): string | undefined => {
+    asked.push(name);
+    const index = names.indexOf(name);
+    const others = ['../c.quern', 'deep/b.quern', '../../main.quern', 'a.quern', 'nowhere.quern', '../../../out.quern'];
+    // Each file uses some of the others, the last ones nothing that is there.
+    const uses = others.slice(index + 1).map((other, number) => `use part ${number} from ${other} as part ${number}\n`);
+    return index < 0 ? undefined : uses.join('') + text;
+  };
+  const session = new Session({ read, foods });
+  for (const name of names) session.compile(name)?.formulas.forEach(({ makes }) => makes.length);
+  const out = asked.find((name) => /^[/\\]|^[a-z][a-z0-9+.-]*:|\\|\0|(?:^|\/)\.{1,2}(?:\/|$)/i.test(name));
+  if (out !== undefined) throw new Error(`a file was asked for by the path ${out}`);
+}
+
+/** Every view in every form, with no character in it that a terminal obeys. */
+function renders(text: string): void {
+  for (const { name, kind, text: made } of renderingsOf(text, foods)) {
+    const plain = kind === 'csv' || kind === 'calendar' ? made.replaceAll('\r\n', '\n') : made;
+    if (/[\u0000-\u0008\u000b-\u001f\u007f-\u009f\p{Surrogate}]/u.test(plain))
+      throw new Error(`a control in the ${name} as ${kind}`);
+    if (kind === 'json') JSON.parse(made);
+  }
 }
 
 /** Laid out twice is laid out once. */
@@ -122,13 +156,25 @@ function inside(place: { readonly start: number; readonly end: number }, length:
   }
 }
 
-/** Every target, and how many damaged texts it is given in CI. */
-export const targets: Readonly<Record<string, { readonly takes: Target; readonly runs: number }>> = {
+export interface Fuzzed {
+  readonly takes: Target;
+  /** How many damaged texts it is given in CI. */
+  readonly runs: number;
+  /** Texts of its own kind, besides the recipes. */
+  readonly also?: readonly string[];
+}
+
+/** Every target. */
+export const targets: Readonly<Record<string, Fuzzed>> = {
   parse: { takes: parse, runs: 1000 },
   compile: { takes: compiles, runs: 400 },
+  resolve: { takes: resolves, runs: 100 },
   tidy: { takes: tidies, runs: 1000 },
   show: { takes: shows, runs: 100 },
+  render: { takes: renders, runs: 60 },
   answer: { takes: answers, runs: 100 },
+  serve: { takes: serve, runs: 60 },
+  json: { takes: readsJson, runs: 300, also: jsonCorpus },
   markdown: { takes: marksDown, runs: 100 },
 };
 

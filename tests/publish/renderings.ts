@@ -1,6 +1,5 @@
 import { compile, type Compiled, type FoodBook, type Formula } from '@quern/compiler';
 import {
-  atomFeed,
   basketCsv,
   basketHtml,
   basketMarkdown,

@@ -95,10 +95,12 @@ function inFreeWords(before: string, after: string): boolean {
   );
 }
 
+/** How many slips, and where the row of random ones begins: more of them, or others, by hand. */
 const RUNS = Number(process.env['QUERN_SLIPS'] ?? 1500);
+const SEED = Number(process.env['QUERN_SLIPS_SEED'] ?? 20261125);
 
-test(`of ${RUNS} slips in the examples none that could be known passes in silence`, { timeout: 600_000 }, () => {
-  const random = randomFrom(20261125);
+test(`of ${RUNS} slips in the examples none that could be known passes in silence`, { timeout: 3_600_000 }, () => {
+  const random = randomFrom(SEED);
   const names = [...files.keys()];
   const originals = new Map(names.map((name) => [name, compileWith(name, files.get(name) ?? '')]));
   const meanings = new Map([...originals].map(([name, compiled]) => [name, meaningOf(compiled)]));
