@@ -19,6 +19,8 @@ export interface Soaked {
   readonly failures: readonly string[];
   /** Bytes of live memory after each tenth of the edits. */
   readonly memory: readonly number[];
+  /** Characters of all texts together at those times: memory is held against them. */
+  readonly characters: readonly number[];
 }
 
 /** Numbers that look random and are the same for the same seed (32-bit xorshift). */
@@ -144,6 +146,7 @@ export function soak(edits: number, seed: number, say: (line: string) => void = 
   const next = numbersFrom(seed);
   const failures: string[] = [];
   const memory: number[] = [];
+  const characters: number[] = [];
   for (let edit = 1; edit <= edits && failures.length < 5; edit++) {
     const name = names[next(names.length)] ?? '';
     // Now and then a file is as it was, so that edits do not wear everything down to nothing.
@@ -163,6 +166,7 @@ export function soak(edits: number, seed: number, say: (line: string) => void = 
         const freshSnapshot = ide.snapshotOf(fresh, name, names);
         const seen = askAll(snapshot, next);
         if (freshSnapshot && seen !== askAll(freshSnapshot, () => 0)) throw new Error('other answers');
+        if (session.text(name) !== text) throw new Error('asking has changed the text');
       }
     } catch (error) {
       failures.push(
@@ -172,8 +176,11 @@ export function soak(edits: number, seed: number, say: (line: string) => void = 
     if (edit % Math.max(1, Math.floor(edits / 10)) === 0) {
       collect();
       memory.push(process.memoryUsage().heapUsed);
-      say(`${edit} edits, ${((memory.at(-1) ?? 0) / 1e6).toFixed(0)} MB`);
+      characters.push([...texts.values()].reduce((sum, text) => sum + text.length, 0));
+      say(
+        `${edit} edits: ${((memory.at(-1) ?? 0) / 1e6).toFixed(1)} MB live, ${Math.round((characters.at(-1) ?? 0) / 1000)} thousand characters of text`,
+      );
     }
   }
-  return { edits, failures, memory };
+  return { edits, failures, memory, characters };
 }

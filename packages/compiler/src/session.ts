@@ -41,6 +41,17 @@ export class Session {
     else this.#open.set(path, text);
   }
 
+  /** What `act` gives while a file has another text; the file then is as it was, whoever put its text there. */
+  trying<T>(path: string, text: string, act: () => T): T {
+    const before = this.#open.get(path);
+    this.#open.set(path, text);
+    try {
+      return act();
+    } finally {
+      this.set(path, before);
+    }
+  }
+
   /** Text of a file as the session sees it. */
   text(path: string): string | undefined {
     return this.#open.get(path) ?? this.host.read(path);

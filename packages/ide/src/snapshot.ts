@@ -99,15 +99,11 @@ export class Snapshot {
    */
   edited(edits: readonly TextEdit[]): Snapshot {
     const { session, path } = this;
-    const before = session.host.read(path) === this.text ? undefined : this.text;
-    session.set(path, applyEdits(this.text, edits));
-    try {
+    return session.trying(path, applyEdits(this.text, edits), () => {
       const edited = new Snapshot(session, this.#read(), this.listFiles);
       edited.#compiled = edited.#compile();
       return edited;
-    } finally {
-      session.set(path, before);
-    }
+    });
   }
 
   #read(): Document {
