@@ -24,7 +24,7 @@ export interface World {
     args: readonly string[],
     options?: { readonly input?: string; readonly environment?: Record<string, string>; readonly in?: string },
   ): Ran;
-  start(args: readonly string[]): ChildProcess;
+  start(args: readonly string[], more?: Record<string, string>): ChildProcess;
   write(path: string, text: string): string;
 }
 
@@ -69,7 +69,8 @@ export function useCommand(name: string): World {
       if (error) throw error;
       return { code: status, out: stdout, err: stderr };
     },
-    start: (args) => spawn(process.execPath, [entry, ...args], { cwd: folder, env: environment }),
+    start: (args, more = {}) =>
+      spawn(process.execPath, [entry, ...args], { cwd: folder, env: { ...environment, ...more } }),
     write(path, text) {
       const full = join(folder, path);
       mkdirSync(dirname(full), { recursive: true });

@@ -4,6 +4,7 @@ import { RecipeError, UsageError, type ExitCode } from './command.js';
 import { registry } from './commands/registry.js';
 import { commandHelp, generalHelp } from './help.js';
 import { paintFor, wantsColour } from './system/paint.js';
+import { plain } from './system/plain.js';
 import type { System } from './system/system.js';
 
 /** Runs a command line (without `node quern`) and gives the exit code. Mistakes are told on the error stream. */
@@ -54,8 +55,8 @@ function tell(error: unknown, system: System): ExitCode {
   const colour = wantsColour(undefined, system.err, system.environment);
   const paint = paintFor({ colour });
   if (error instanceof UsageError || error instanceof RecipeError) {
-    const help = error.help === undefined ? '' : `\nway out: ${error.help}`;
-    system.err.write(`${paint.error('quern:')} ${error.message}${help}\n`);
+    const help = error.help === undefined ? '' : `\nway out: ${plain(error.help)}`;
+    system.err.write(`${paint.error('quern:')} ${plain(error.message)}${help}\n`);
     return error instanceof RecipeError ? 1 : 2;
   }
   const text = error instanceof Error ? (error.stack ?? error.message) : String(error);

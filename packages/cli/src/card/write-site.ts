@@ -6,6 +6,7 @@ import type { Market } from '@quern/views';
 import { UsageError, type ExitCode } from '../command.js';
 import { findFiles } from '../files/walk.js';
 import { loadFile, tellErrors, type Loaded } from '../recipe/load.js';
+import { plain } from '../system/plain.js';
 import { Progress } from '../system/progress.js';
 import type { System } from '../system/system.js';
 import { relative } from 'node:path';
@@ -53,7 +54,7 @@ export function writeSite(request: SiteRequest, system: System): ExitCode {
   const { written, kept, removed } = folder.write(all, (done) => progress.update(done));
   progress.end();
   const took = [`${written} written`, `${kept} as they were`, ...(removed > 0 ? [`${removed} taken away`] : [])];
-  system.err.write(`${cards.length} cards in ${request.to}: ${took.join(', ')}\n`);
+  system.err.write(`${cards.length} cards in ${plain(request.to)}: ${took.join(', ')}\n`);
   if (request.address === undefined) system.err.write('without --address there is no feed and no site map\n');
   return failed ? 1 : 0;
 }
@@ -83,7 +84,7 @@ function makeCards(
       });
       found.push(...diagnostics.filter(({ severity }) => severity === 'error'));
       const { problem, card } = photos.place(value, loaded);
-      if (problem !== undefined) system.err.write(`quern: ${problem}\n`);
+      if (problem !== undefined) system.err.write(`quern: ${plain(problem)}\n`);
       const changed = folder.changedAt(formula.id, JSON.stringify(card), request.now);
       cards.push({ card, source: shown, changed });
     }

@@ -2,6 +2,7 @@ import { hash } from 'node:crypto';
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { isFound, type Found } from '@quern/publish';
+import { fileProblem } from '../files/problems.js';
 import { writeAtomically } from '../files/write-atomically.js';
 
 /*
@@ -61,7 +62,11 @@ export class CheckCache {
   /** Writes what is new, beside what another run has written in the meantime. */
   save(): void {
     if (!this.#changed) return;
-    mkdirSync(this.folder, { recursive: true });
+    try {
+      mkdirSync(this.folder, { recursive: true });
+    } catch (error) {
+      throw fileProblem('write', this.folder, error);
+    }
     const before = readEntries(this.#path);
     const fits = Object.keys(before).length + Object.keys(this.#new).length <= MOST_ENTRIES;
     const file: CacheFile = {

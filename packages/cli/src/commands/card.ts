@@ -19,6 +19,7 @@ import { chooseFormula, loadFile, RECIPE_OPTIONS, tellErrors, type Loaded } from
 import { giveOut, OUTPUT_OPTION } from '../recipe/output-option.js';
 import { SCALE_OPTIONS, scaleOption } from '../recipe/scale-option.js';
 import { widthOf } from '../system/paint.js';
+import { plain } from '../system/plain.js';
 import { presentMilliseconds } from '../system/present.js';
 import type { System } from '../system/system.js';
 
@@ -188,7 +189,7 @@ function photoOf(path: string, loaded: Loaded, system: System): string | undefin
   if (/^https?:/i.test(path)) return path;
   const answer = readPhoto(path, loaded);
   if ('photo' in answer) return photoAddress(answer.photo);
-  system.err.write(`quern: ${answer.problem}\n`);
+  system.err.write(`quern: ${plain(answer.problem)}\n`);
   return undefined;
 }
 

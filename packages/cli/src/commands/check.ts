@@ -18,6 +18,7 @@ import { readText, type Kind } from '../files/read-text.js';
 import { findFiles } from '../files/walk.js';
 import { seenFrom } from '../files/workspace.js';
 import { paintFor, widthOf } from '../system/paint.js';
+import { plain } from '../system/plain.js';
 import type { System } from '../system/system.js';
 
 const FORMATS = ['text', 'json', 'github', 'sarif'] as const;
@@ -139,7 +140,7 @@ function give(
     default:
       writeText(found, system);
   }
-  for (const problem of problems) err.write(`quern: ${problem}\n`);
+  for (const problem of problems) err.write(`quern: ${plain(problem)}\n`);
   if (!options.quiet)
     err.write(`${report.files} ${report.files === 1 ? 'file' : 'files'}: ${tallyText(report.summary)}\n`);
   return report.summary.errors > 0 ? 1 : 0;

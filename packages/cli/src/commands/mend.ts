@@ -6,6 +6,7 @@ import { findFiles } from '../files/walk.js';
 import { withSlashes } from '../files/workspace.js';
 import { writeAtomically } from '../files/write-atomically.js';
 import { loadFile } from '../recipe/load.js';
+import { plain } from '../system/plain.js';
 import type { System } from '../system/system.js';
 
 export const mend = defineCommand({
@@ -59,10 +60,10 @@ function mendFiles(files: readonly string[], options: MendOptions, system: Syste
     else if (text !== snapshot.text) {
       changed++;
       if (!options.check) {
-        writeAtomically(resolve(system.folder, file), text, shown);
+        writeAtomically(resolve(system.folder, file), text, shown, { over: snapshot.text });
         session.set(path, text);
       }
-      system.out.write(`${options.check ? 'would mend' : 'mended'} ${shown}: ${codesOf(mended)}\n`);
+      system.out.write(`${options.check ? 'would mend' : 'mended'} ${plain(shown)}: ${codesOf(mended)}\n`);
     }
     if (options.offers) system.err.write(offersOf(snapshotOf(session, path) ?? snapshot, shown));
   }
@@ -89,7 +90,7 @@ function offersOf(snapshot: Snapshot, shown: string): string {
       if (fixes.length === 0) return [];
       const { line, column } = table.at(diagnostic.place.start);
       const head = `${shown}:${line + 1}:${column + 1} ${diagnostic.code} ${sentence(diagnostic)}`;
-      return [[head, ...fixes.map(({ title }) => `  ${title}`), ''].join('\n')];
+      return [[plain(head), ...fixes.map(({ title }) => `  ${plain(title)}`), ''].join('\n')];
     })
     .join('');
 }

@@ -5,6 +5,7 @@ import { readText } from '../files/read-text.js';
 import { findFiles } from '../files/walk.js';
 import { writeAtomically } from '../files/write-atomically.js';
 import { seenFrom } from '../files/workspace.js';
+import { plain } from '../system/plain.js';
 import type { System } from '../system/system.js';
 
 export const tidy = defineCommand({
@@ -58,8 +59,8 @@ function tidyFiles(
     }
     if (result === text) continue;
     changed++;
-    if (!options.check) writeAtomically(resolve(system.folder, file), result, shown);
-    system.out.write(`${options.check ? 'would tidy' : 'tidied'} ${shown}\n`);
+    if (!options.check) writeAtomically(resolve(system.folder, file), result, shown, { over: text });
+    system.out.write(`${options.check ? 'would tidy' : 'tidied'} ${plain(shown)}\n`);
   }
   if (!options.stdout)
     system.err.write(

@@ -4,6 +4,7 @@ import {
   closeSync,
   fsyncSync,
   openSync,
+  readFileSync,
   realpathSync,
   renameSync,
   statSync,
@@ -11,6 +12,7 @@ import {
   writeSync,
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
+import { UsageError } from '../command.js';
 import { fileProblem } from './problems.js';
 
 /*
@@ -50,9 +52,15 @@ function discard(): void {
 /**
  * Puts a text, or bytes, in place of a file, or makes the file. Its permissions stay; a link stays a link, and what it points to is
  * replaced.
+ * @param over the text that is replaced: when another stands there by now, nothing is written.
  * @throws UsageError when that cannot be done; then the file is as it was.
  */
-export function writeAtomically(path: string, content: string | Uint8Array, shown = path): void {
+export function writeAtomically(
+  path: string,
+  content: string | Uint8Array,
+  shown = path,
+  { over }: { readonly over?: string } = {},
+): void {
   watch();
   const target = targetOf(path);
   const draft = join(dirname(target), `.${basename(target)}.${randomBytes(6).toString('hex')}.draft`);
@@ -67,14 +75,30 @@ export function writeAtomically(path: string, content: string | Uint8Array, show
       closeSync(file);
     }
     if (mode !== undefined) chmodSync(draft, mode & 0o7777);
+    if (over !== undefined && !holds(target, over)) throw changed(shown);
     renameSync(draft, target);
     unfinished.delete(draft);
     syncFolder(dirname(target));
   } catch (error) {
     discard();
-    throw fileProblem('write', shown, error);
+    throw error instanceof UsageError ? error : fileProblem('write', shown, error);
   }
 }
+
+/** Whether a file is still the text that was read; what cannot be read any more is not. */
+function holds(path: string, text: string): boolean {
+  try {
+    return readFileSync(path).equals(Buffer.from(text, 'utf8'));
+  } catch {
+    return false;
+  }
+}
+
+const changed = (shown: string): UsageError =>
+  new UsageError(
+    `${shown} was changed by another program while the command ran; nothing was written over it`,
+    'run the command again',
+  );
 
 function targetOf(path: string): string {
   try {

@@ -1,4 +1,3 @@
-import { writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { compile, Session, type Compiled, type Host } from '@quern/compiler';
 import { compareInputs, comparisonText } from '@quern/publish';
@@ -7,8 +6,10 @@ import { accountOf, compareFiles, fileReport, mergeTexts } from '@quern/views';
 import { UsageError, type ExitCode } from '../command.js';
 import { readText } from '../files/read-text.js';
 import { rootOf, Workspace } from '../files/workspace.js';
+import { writeAtomically } from '../files/write-atomically.js';
 import { foodBook } from '../recipe/load.js';
 import { paintFor, widthOf } from '../system/paint.js';
+import { plain } from '../system/plain.js';
 import type { System } from '../system/system.js';
 import { askGit, repositoryOf, type Repository } from './git.js';
 
@@ -43,7 +44,7 @@ export function diffDriver(args: readonly string[], system: System): ExitCode {
     throw new UsageError('git gives this command what it needs', 'quern git-setup lets git call it');
   const paint = paintFor({ colour: wantsColour(system) });
   if (before === undefined || after === undefined) {
-    system.out.write(`${paint.strong(path)}\nnot merged yet\n`);
+    system.out.write(`${paint.strong(plain(path))}\nnot merged yet\n`);
     return 0;
   }
   const host = hostAt(system.folder);
@@ -55,7 +56,7 @@ export function diffDriver(args: readonly string[], system: System): ExitCode {
   const name = renamed === undefined || renamed === path ? path : `${path} -> ${renamed}`;
   const note = NOTHING.test(before) ? ' (new)' : NOTHING.test(after) ? ' (gone)' : '';
   const text = comparisonText([fileReport(compared)], { paint, width: widthOf(system) });
-  system.out.write(`${paint.strong(name + note)}\n\n${text}\n`);
+  system.out.write(`${paint.strong(plain(name + note))}\n\n${text}\n`);
   return 0;
 }
 
@@ -84,13 +85,13 @@ export function mergeDriver(files: MergeFiles, system: System): ExitCode {
   ];
   const merged = mergeTexts(base, ours, theirs, labelsOf(system), files.markerSize);
   if (!merged) return mergeByText(files, system);
-  writeFileSync(at(files.ours), merged.text);
+  writeAtomically(at(files.ours), merged.text, files.path);
   if (merged.conflicts > 0) return 1;
   const problems = newProblems(files.path, { ours, theirs, merged: merged.text }, hostAt(system.folder));
   if (problems.length === 0) return 0;
   system.err.write(
-    `${files.path}: every line could be merged, but together they no longer hold:\n` +
-      problems.map((problem) => `  ${problem}\n`).join('') +
+    `${plain(files.path)}: every line could be merged, but together they no longer hold:\n` +
+      problems.map((problem) => `  ${plain(problem)}\n`).join('') +
       'way out: mend the file, then git add it\n',
   );
   return 1;
@@ -153,7 +154,7 @@ export function checkDriver(system: System): ExitCode {
           .text(path)
           ?.slice(0, error.place.start)
           .split(/\r\n|\r|\n/).length ?? 1;
-      system.err.write(`${path}:${line}: error ${error.code}: ${sentence(error)}\n`);
+      system.err.write(`${plain(`${path}:${line}: error ${error.code}: ${sentence(error)}`)}\n`);
     }
   }
   if (failed)

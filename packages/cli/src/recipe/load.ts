@@ -71,8 +71,12 @@ export function tellErrors(
   const errors = [...compiled.diagnostics.filter(({ severity }) => severity === 'error'), ...also];
   const inFolder = (path: string): string => seenFrom(system.folder, resolve(workspace.root, path));
   for (const found of tellDiagnostics(errors, (path) => session.text(path))) {
+    const related = found.related.map((other) => ({ ...other, file: inFolder(other.file) }));
     system.err.write(
-      reportText({ ...found, file: inFolder(found.file) }, { paint: paintFor(system), width: widthOf(system) }),
+      reportText(
+        { ...found, file: inFolder(found.file), related },
+        { paint: paintFor(system), width: widthOf(system) },
+      ),
     );
   }
 }
