@@ -54,8 +54,9 @@ export function parseDocument(path: string, text: string, cache?: LineCache): Do
   const lines: Line[] = [];
   let number = 0;
   for (const { start, text: line, ending } of cutLines(text)) {
-    const known = cache === undefined ? knownLine(line) : cache.get(line);
-    lines.push({ number: number++, start, text: known.text, ending, parsed: known.parsed });
+    const known = cache?.get(line);
+    const parsed = known === undefined ? parseLine(line) : known.parsed;
+    lines.push({ number: number++, start, text: known === undefined ? line : known.text, ending, parsed });
   }
   return { path, text, byteOrderMark: hasByteOrderMark(text), lines };
 }

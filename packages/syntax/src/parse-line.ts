@@ -5,6 +5,7 @@ import { refuseAmountInName } from './amount-in-name.js';
 import { classify, type LineHead, type LineWord, type RuleName } from './classify.js';
 import { Fault } from './fault.js';
 import { LineParser } from './parser.js';
+import { readPlainLine } from './plain-line.js';
 import {
   endsSentence,
   firstWords,
@@ -29,6 +30,14 @@ const parser = new LineParser();
 
 /** Reads one line. Never throws; whatever is wrong stands in the messages, with spans from the start of the line. */
 export function parseLine(text: string): ParsedLine {
+  const plain = readPlainLine(text);
+  if (plain === undefined) return parseByGrammar(text);
+  const messages: Diagnostic[] = [];
+  return { content: withBrackets(plain, messages), messages };
+}
+
+/** Reads one line by the grammar, however plain it is. */
+export function parseByGrammar(text: string): ParsedLine {
   const head = classify(text);
   const messages: Diagnostic[] = [];
   const content = read(text, head, messages);

@@ -1,19 +1,12 @@
 import type { IToken } from 'chevrotain';
-import { compare, rational, sum, type Rational } from '@quern/quantity';
+import { compare, type Rational } from '@quern/quantity';
 import { cover, type Span } from '@quern/text';
 import type { ClockTime, Duration, Numeral, Temperature, Time, TimeUnit } from './ast.js';
 import { Fault } from './fault.js';
 import type { Figure } from './numerals.js';
 import { AmountParser } from './parser-amounts.js';
-import { minutesIn } from './time-units.js';
+import { duration, OVERNIGHT } from './time-units.js';
 import * as t from './tokens.js';
-
-/** Eight to sixteen hours: what `overnight` means. */
-const OVERNIGHT = { low: hours(8), high: hours(16) };
-
-function hours(n: number): Duration {
-  return { minutes: rational(n * 60), parts: [{ value: rational(n), unit: 'h' }] };
-}
 
 interface TimePart {
   readonly figure: Figure;
@@ -174,10 +167,6 @@ export abstract class TimeParser extends AmountParser {
       return { span, minutes };
     });
   });
-}
-
-function duration(parts: Duration['parts']): Duration {
-  return { minutes: sum(parts.map(({ value, unit }) => minutesIn(value, unit))), parts };
 }
 
 function runsDown(text: string, span: Span): Fault {

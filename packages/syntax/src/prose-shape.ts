@@ -9,7 +9,7 @@ const ENDS_SENTENCE = /[.!?…][)\]"'”’»]*$/;
 const WORDS = /[^ ]+/g;
 
 /** Words that stand in sentences and never in the name of a food or a product. */
-const SENTENCE_WORDS = new Set(
+export const SENTENCE_WORDS: ReadonlySet<string> = new Set(
   (
     'is are was were be been being will would should goes go went comes come makes into onto until while when before after then them ' +
     'they it its you your this that these those because if so there where which who once them themselves itself together'
@@ -49,8 +49,8 @@ export function sentenceInNote(note: string): boolean {
 }
 
 /** The longest name of a block; a longer one is a sentence. Titles may be longer: nobody refers to them in a line. */
-const MOST_BLOCK_WORDS = 6;
-const MOST_TITLE_WORDS = 12;
+export const MOST_BLOCK_WORDS = 6;
+export const MOST_TITLE_WORDS = 12;
 
 /** Whether a block word begins a sentence here. `rest` is what follows the word, without a measure after `=`. */
 export function sentenceInBlock(block: string, rest: string): boolean {

@@ -1,5 +1,5 @@
-import { multiply, rational, type Rational } from '@quern/quantity';
-import type { TimeUnit } from './ast.js';
+import { multiply, rational, sum, type Rational } from '@quern/quantity';
+import type { Duration, TimeUnit } from './ast.js';
 
 /** Minutes in a unit of time; a month of 30 days is a convention of the notation. */
 const MINUTES: Readonly<Record<TimeUnit, Rational>> = {
@@ -14,4 +14,16 @@ const MINUTES: Readonly<Record<TimeUnit, Rational>> = {
 /** So many of a unit of time, in exact minutes. */
 export function minutesIn(value: Rational, unit: TimeUnit): Rational {
   return multiply(value, MINUTES[unit]);
+}
+
+/** A time as written, with its exact minutes. */
+export function duration(parts: Duration['parts']): Duration {
+  return { minutes: sum(parts.map(({ value, unit }) => minutesIn(value, unit))), parts };
+}
+
+/** Eight to sixteen hours: what `overnight` means. */
+export const OVERNIGHT = { low: hours(8), high: hours(16) };
+
+function hours(count: number): Duration {
+  return duration([{ value: rational(count), unit: 'h' }]);
 }

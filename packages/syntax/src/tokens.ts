@@ -130,7 +130,8 @@ export const CupName = word('CupName');
 /** The first word (or two) of a line, whatever it is: the line's kind was settled before the line was read. */
 export const Opening = bare('Opening');
 
-const MEANINGS: ReadonlyMap<string, TokenType> = new Map<string, TokenType>([
+/** The small words of the language, in lower case. */
+export const MEANINGS: ReadonlyMap<string, TokenType> = new Map<string, TokenType>([
   ['of', Of],
   ['on', On],
   ['as', As],
