@@ -18,6 +18,12 @@ write('packages/syntax/src/generated/line-words.ts', lineKindsModule(list));
 const { tmGrammar } = await importTs('packages/syntax/scripts/tm-grammar.ts');
 write('grammar/quern.tmLanguage.json', `${JSON.stringify(tmGrammar(list), null, 2)}\n`);
 
+const { emacsMode } = await importTs('packages/syntax/scripts/emacs-mode.ts');
+write('grammar/quern-mode.el', emacsMode(list));
+
+const { kateSyntax } = await importTs('packages/syntax/scripts/kate-syntax.ts');
+write('grammar/quern.kate.xml', kateSyntax(list));
+
 const { readEbnf } = await importTs('packages/syntax/scripts/ebnf.ts');
 const { railroadPage } = await importTs('packages/syntax/scripts/railroad.ts');
 write('grammar/railroad.html', railroadPage(readEbnf(readFileSync(join(root, 'grammar/quern.ebnf'), 'utf8'))));
