@@ -1,10 +1,11 @@
 // Bundles what runs outside the workspace, straight from the sources; nothing has to be built first.
 // `node scripts/bundle.mjs [NAME…]`, or import `bundle`.
-import { rmSync } from 'node:fs';
+import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { buildSite } from '../packages/desk/scripts/build-site.mjs';
+import { NOTICES, noticesOf } from './notices.mjs';
 import { root } from './run-ts.mjs';
 
 const source = (path) => join(root, 'packages', path);
@@ -73,14 +74,19 @@ export async function bundleCommand(outdir) {
   return join(outdir, 'quern.mjs');
 }
 
+/** Makes a bundle, and beside it the notices of what it holds of others. */
 async function make(options) {
-  await build({
+  const { metafile } = await build({
     bundle: true,
     conditions: ['@quern/source'],
     legalComments: 'none',
     logLevel: 'warning',
+    metafile: true,
     ...options,
   });
+  const { outdir, outfile = '' } = options;
+  const beside = outdir === undefined ? `${outfile}.${NOTICES}` : join(outdir, NOTICES);
+  writeFileSync(beside, noticesOf([metafile]));
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -1,13 +1,11 @@
 // Packs the editor extension into out/quern.vsix. The packer is installed on first use into .cache/, by the lock file
 // beside scripts/vsce/package.json: it is large and has no place among the dependencies of the project.
 import { spawnSync } from 'node:child_process';
-import { copyFileSync, cpSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import { assemble } from '../packages/vscode/scripts/assemble.mjs';
-import { bundle } from './bundle.mjs';
 import { root } from './run-ts.mjs';
+import { stageExtension } from './stage-extension.mjs';
 
-const extension = join(root, 'packages', 'vscode');
 const packer = join(root, '.cache', 'vsce');
 const stage = join(root, '.cache', 'vsix');
 const output = join(root, 'out', 'quern.vsix');
@@ -27,20 +25,6 @@ function installPacker() {
   run(npm === undefined ? 'npm' : process.execPath, npm === undefined ? args : [npm, ...args], packer);
 }
 
-/** The extension as it is packed: what its package.json lists, without what only the workspace needs. */
-function stageExtension() {
-  rmSync(stage, { recursive: true, force: true });
-  mkdirSync(stage, { recursive: true });
-  const manifest = JSON.parse(readFileSync(join(extension, 'package.json'), 'utf8'));
-  for (const key of ['dependencies', 'devDependencies', 'exports', 'private', 'sideEffects']) delete manifest[key];
-  writeFileSync(join(stage, 'package.json'), `${JSON.stringify(manifest, null, 2)}\n`);
-  const { files = [] } = manifest;
-  for (const name of files) cpSync(join(extension, name), join(stage, name), { recursive: true });
-  copyFileSync(join(root, 'LICENSE'), join(stage, 'LICENSE'));
-  copyFileSync(join(root, 'CHANGELOG.md'), join(stage, 'CHANGELOG.md'));
-  copyFileSync(join(extension, 'README.md'), join(stage, 'README.md'));
-}
-
 function run(command, args, cwd) {
   const { status, error, stdout, stderr } = spawnSync(command, args, {
     cwd,
@@ -54,10 +38,8 @@ function run(command, args, cwd) {
   }
 }
 
-await bundle(['extension', 'extension-browser', 'server', 'server-browser']);
-await assemble();
+await stageExtension(stage);
 installPacker();
-stageExtension();
 mkdirSync(join(root, 'out'), { recursive: true });
 const vsce = join(packer, 'node_modules', '@vscode', 'vsce', 'vsce');
 run(process.execPath, [vsce, 'package', '--no-dependencies', '--out', output], stage);

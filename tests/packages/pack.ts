@@ -13,6 +13,8 @@ export interface Packed {
   readonly files: Package;
   /** Folder in which it is unpacked, as npm would. */
   readonly folder: string;
+  /** Path of the tarball. */
+  readonly tarball: string;
 }
 
 interface Manifest {
@@ -37,7 +39,7 @@ export const publishedNames = (): string[] => [...published().keys()].sort();
  */
 export async function packAll(): Promise<{ readonly consumer: string; readonly packed: readonly Packed[] }> {
   run(process.execPath, [join(root, 'node_modules', 'typescript', 'bin', 'tsc'), '-b']);
-  await bundle(['cli']);
+  await bundle(['cli', 'server', 'server-browser', 'desk']);
   const consumer = join(root, '.cache', 'consumer');
   rmSync(consumer, { recursive: true, force: true });
   mkdirSync(consumer, { recursive: true });
@@ -71,7 +73,7 @@ function unpack(tarball: string, modules: string): Packed {
   // What npm has put beside the sources of this package alone belongs beside the unpacked one, too.
   const own = join(published().get(name) ?? '', 'node_modules');
   if (existsSync(own)) symlinkSync(own, join(folder, 'node_modules'), 'junction');
-  return { name, files, folder };
+  return { name, files, folder, tarball };
 }
 
 export function run(command: string, arguments_: readonly string[], cwd = root): string {

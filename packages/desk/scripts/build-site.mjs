@@ -4,6 +4,7 @@ import { copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { NOTICES, noticesOf } from '../../../scripts/notices.mjs';
 
 const packageFolder = fileURLToPath(new URL('..', import.meta.url));
 const root = join(packageFolder, '..', '..');
@@ -25,7 +26,9 @@ const browser = {
 export async function buildSite(outdir) {
   rmSync(outdir, { recursive: true, force: true });
   mkdirSync(outdir, { recursive: true });
-  await build({ ...browser, entryPoints: { desk: source('main.ts'), worker: source('worker.ts') }, outdir });
+  const scripts = { desk: source('main.ts'), worker: source('worker.ts') };
+  const { metafile } = await build({ ...browser, entryPoints: scripts, outdir, metafile: true });
+  writeFileSync(join(outdir, NOTICES), noticesOf([metafile]));
   await build({ ...browser, stdin: foods, outfile: join(outdir, 'foods.js') });
   writeFileSync(join(outdir, 'examples.js'), `globalThis.quernExamples=${JSON.stringify(examples())};\n`);
   await build({ ...browser, entryPoints: [source('site/desk.css')], outfile: join(outdir, 'desk.css') });
