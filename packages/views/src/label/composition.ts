@@ -1,5 +1,5 @@
 import { linePlace, type Food, type Formula, type InItem, type Part } from '@quern/compiler';
-import { add, divide, isZero, multiply, ONE, ZERO, type Rational } from '@quern/quantity';
+import { add, divide, isZero, multiply, ONE, subtract, ZERO, type Rational } from '@quern/quantity';
 import type { Place } from '@quern/text';
 import { isMade, waysToDish } from './allergens.js';
 import { together, weighedAsOf, type WeighedAs } from './edible.js';
@@ -61,6 +61,27 @@ export function eatenOf(component: Component): Component {
 /** The finished weight, with whatever no line took out. */
 export function weightOf(composition: Composition): Range {
   return composition.components.map(massOf).reduce(addRanges, NOTHING);
+}
+
+/** What stands in the finished dish when every range stands at its middle: who is there, without the ends. */
+export interface Presence extends Pick<Composition, 'unweighed' | 'withheld'> {
+  /** Grams of each food as they stand there at last. */
+  readonly foods: readonly { readonly food: Food | undefined; readonly grams: Rational }[];
+  readonly grams: Rational;
+}
+
+/** What stands in the finished dish. Runs no ledger at its ends, which is what a composition takes its time for. */
+export function presenceIn(formula: Formula): Presence {
+  const foods = new Map<string, { readonly food: Food | undefined; readonly grams: Rational }>();
+  let all = ZERO;
+  for (const { food, grams, waterLost, alcoholLost } of dishParts(formula)) {
+    const mass = subtract(grams, add(waterLost, alcoholLost));
+    all = add(all, mass);
+    const before = foods.get(food.key);
+    foods.set(food.key, { food: food.food, grams: before ? add(before.grams, mass) : mass });
+  }
+  const unweighed = unweighedIn(formula);
+  return { foods: [...foods.values()], grams: all, unweighed, withheld: isWithheld(formula, unweighed) };
 }
 
 interface Sums {

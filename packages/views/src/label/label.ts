@@ -28,7 +28,7 @@ import { cautionsOf, GUIDANCE } from './cautions/registry.js';
 import type { Caution } from './cautions/rule.js';
 import { longClaims } from './cautions/rules/keeping.js';
 import { life } from './cautions/words.js';
-import { compositionOf, massOf, weightOf, type Component, type Composition } from './composition.js';
+import { compositionOf, presenceIn, type Component, type Composition, type Presence } from './composition.js';
 import type { WeighedAs } from './edible.js';
 import { declarationOf, grams, type Declaration, type PortionSize } from './declaration.js';
 import { explain, type Explanation } from './explain.js';
@@ -91,7 +91,8 @@ export interface Label {
 
 /** The label of a compiled recipe or variant for a market. */
 export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
-  const { composition, uses, kitchens, promises, facts } = account(formula, options.kitchens ?? []);
+  const { uses, kitchens, promises, facts } = account(formula, options.kitchens ?? []);
+  const composition = compositionOf(formula);
   const nutrition = nutritionOf(composition);
   const allergens = allergensOf(uses, options.market, {
     ...(options.day !== undefined && { day: options.day }),
@@ -127,7 +128,7 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
     sources: sourcesOf(explanations, options.sourceText),
     tag: tagOf(formula, statement, allergens, tagCautions(cautions)),
   };
-  return { value, diagnostics: diagnosticsOf(counted(uses, composition), promises, longClaims(facts)) };
+  return { value, diagnostics: diagnosticsOf(counted(uses, presenceIn(formula)), promises, longClaims(facts)) };
 }
 
 /** What the label and its messages both rest on; the figures and the statement are not part of it, for they take the time. */
@@ -138,7 +139,7 @@ function account(formula: Formula, inKitchens: NonNullable<LabelOptions['kitchen
     judge(one, uses, kitchens),
   );
   const facts = cautionFactsOf(formula, roomOf(inKitchens));
-  return { composition: compositionOf(formula), uses, kitchens, promises, facts };
+  return { uses, kitchens, promises, facts };
 }
 
 /**
@@ -152,8 +153,8 @@ export function checkLabel(compiled: Compiled): Diagnostic[] {
   const told = new Set(compiled.diagnostics.map(brief));
   const found = new Map<string, Diagnostic>();
   for (const formula of compiled.formulas) {
-    const { uses, composition, promises, facts } = account(formula, compiled.kitchens);
-    for (const one of diagnosticsOf(counted(uses, composition), promises, longClaims(facts))) {
+    const { uses, promises, facts } = account(formula, compiled.kitchens);
+    for (const one of diagnosticsOf(counted(uses, presenceIn(formula)), promises, longClaims(facts))) {
       if (one.place.file === compiled.path && !told.has(brief(one))) found.set(key(one), one);
     }
   }
@@ -335,15 +336,15 @@ function keywordPlace({ block, file, ref }: Formula, keyword: string): Place {
 }
 
 /** What counts in the figures of the dish: not what is binned again, nor what is too little to tell. */
-function counted(uses: readonly FoodUse[], composition: Composition): readonly FoodUse[] {
-  const least = multiply(weightOf(composition).usual, COUNTS_FROM);
+function counted(uses: readonly FoodUse[], presence: Presence): readonly FoodUse[] {
+  const least = multiply(presence.grams, COUNTS_FROM);
   const counts = new Set<Food | undefined>([
-    ...composition.components.filter((one) => compare(massOf(one).usual, least) >= 0).map(({ food }) => food),
-    ...composition.unweighed.map(({ food }) => food),
+    ...presence.foods.filter(({ grams }) => compare(grams, least) >= 0).map(({ food }) => food),
+    ...presence.unweighed.map(({ food }) => food),
   ]);
   // Of a choice left open, the choice itself is told of, not each food that it may be.
   return uses.filter(
-    ({ food, choice }) => choice !== 'member' && (composition.withheld || choice === 'class' || counts.has(food)),
+    ({ food, choice }) => choice !== 'member' && (presence.withheld || choice === 'class' || counts.has(food)),
   );
 }
 

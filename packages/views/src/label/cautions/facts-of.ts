@@ -41,6 +41,8 @@ export function cautionFactsOf(formula: Formula, room?: Rational): CautionFacts 
     }
   }
   const route = new Routes(formula);
+  // The ledger at its ends takes the time of all the rest together, and most who ask for facts do not ask for this.
+  const alcohol = once(() => alcoholOf(formula));
   const foods: CautionFood[] = [];
   for (const { formula: one, make } of makes) {
     for (const [index, item] of make.items.entries()) {
@@ -58,10 +60,18 @@ export function cautionFactsOf(formula: Formula, room?: Rational): CautionFacts 
     standings: makes.flatMap(({ make }) =>
       stepsOf(make).flatMap((item) => standing(item, make, pots.get(make), false, room) ?? []),
     ),
-    alcohol: alcoholOf(formula),
+    get alcohol() {
+      return alcohol();
+    },
     title: formula.title,
     place: linePlace(formula.ref),
   };
+}
+
+/** A value that is worked out when it is first asked for. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
 }
 
 const stepsOf = (make: Make): StepItem[] => make.items.filter((item): item is StepItem => item.kind === 'step');
@@ -292,35 +302,46 @@ function nutrientIn(part: Part, nutrient: 'water' | 'sugars' | 'fat' | 'sodium' 
   return value && divide(multiply(value, part.grams), HUNDRED);
 }
 
+/** Most rules ask for one or two of the figures, so each is worked out when it is asked for. */
 function potFacts(make: Make): PotFacts {
   const { parts, grams } = make.pot;
-  const water = amountIn(parts, (part) => {
+  const inHundred = (perGram: (part: Part) => Rational | undefined): (() => Rational | undefined) =>
+    once(() => per100(amountIn(parts, perGram), grams));
+  const water = inHundred((part) => {
     const held = nutrientIn(part, 'water');
     return held && subtract(held, part.waterLost);
   });
-  const sodium = amountIn(parts, (part) => nutrientIn(part, 'sodium'));
+  const sodium = inHundred((part) => nutrientIn(part, 'sodium'));
+  const sugars = inHundred((part) => nutrientIn(part, 'sugars'));
+  const fat = inHundred((part) => nutrientIn(part, 'fat'));
+  const alcohol = inHundred((part) => nutrientIn(part, 'alcohol') ?? ZERO);
+  const produce = once(() => saltOnProduce(make));
   const all = sum(parts.map((part) => part.grams));
   const flour = sum(parts.filter((part) => part.food.food?.roles.includes('flour')).map((part) => part.grams));
   return {
     make: make.name,
     grams,
-    water: per100(water, grams),
-    salt: per100(sodium && saltOfSodium(sodium), grams),
-    sugars: per100(
-      amountIn(parts, (part) => nutrientIn(part, 'sugars')),
-      grams,
-    ),
-    fat: per100(
-      amountIn(parts, (part) => nutrientIn(part, 'fat')),
-      grams,
-    ),
-    alcohol: per100(
-      amountIn(parts, (part) => nutrientIn(part, 'alcohol') ?? ZERO),
-      grams,
-    ),
+    get water() {
+      return water();
+    },
+    get salt() {
+      const found = sodium();
+      return found && saltOfSodium(found);
+    },
+    get sugars() {
+      return sugars();
+    },
+    get fat() {
+      return fat();
+    },
+    get alcohol() {
+      return alcohol();
+    },
     flour: sign(all) > 0 ? divide(flour, all) : ZERO,
     leavened: parts.some((part) => part.culture !== undefined || part.food.food?.roles.includes('leaven')),
-    saltOnProduce: saltOnProduce(make),
+    get saltOnProduce() {
+      return produce();
+    },
     place: linePlace(make.ref),
   };
 }
