@@ -1,3 +1,4 @@
+import { divide, HUNDRED, multiply, ONE, subtract, toDecimal } from '@quern/quantity';
 import { describe, expect, test } from 'vitest';
 import { codes, compileText, formulaOf, grams, makeOf, potOf, said } from './test/recipes.js';
 
@@ -125,6 +126,81 @@ describe('what comes out', () => {
       'recipe R\n\nmake m\n  100 g sugar\n  50 g water\n  hands 1 min: Stir.\n  bin 30 g\n',
     ).makes;
     expect(make?.pot.entries.map((entry) => grams(entry.totalAfter, 0))).toEqual(['100', '150', '120']);
+  });
+});
+
+/*
+ * USDA Table of Nutrient Retention Factors, release 6 (2007), alcohol: flamed 75 %, stored overnight without heat 70 %,
+ * added to boiling liquid and taken off the heat 85 %, not stirred in and baked 25 minutes 45 %, stirred in and baked 30
+ * minutes 35 %.
+ */
+describe('alcohol by the published rows', () => {
+  /** Hundredths of the brandy's alcohol that stand in the dish. */
+  const stays = (lines: string): string => {
+    const { pot } = formulaOf(`recipe Try\n\nmake try\n  ${lines}\n`).makes[0] ?? { pot: undefined };
+    const part = pot?.parts.find(({ food }) => food.name === 'brandy');
+    const alcohol = part?.food.food?.nutrients.alcohol;
+    if (!part || !alcohol) throw new Error('no brandy');
+    const lost = divide(part.alcoholLost, divide(multiply(part.grams, alcohol), HUNDRED));
+    return toDecimal(multiply(subtract(ONE, lost), HUNDRED), 1);
+  };
+  const custard = '500 g whole milk\n  200 g egg\n  ';
+
+  test.each([
+    ['flamed', '300 g pears\n  40 g brandy\n  hands 1 min using flame: Set it alight.', '75.0'],
+    [
+      'flamed, then simmered half an hour',
+      '300 g pears\n  40 g brandy\n  hands 1 min using flame: Light it.\n  hob 30 min: Simmer.',
+      '35.0',
+    ],
+    [
+      'into boiling liquid off the heat',
+      '400 g water\n  hob 5 min until 100 C: Boil.\n  40 g brandy\n  hands 1 min: Stir it in off the heat.',
+      '85.0',
+    ],
+    [
+      'into as much again, which cools it',
+      '100 g water\n  hob 5 min until 100 C: Boil.\n  90 g brandy\n  hands 1 min: Stir it in.',
+      '100.0',
+    ],
+    [
+      'after a hob line that does not say that it boils',
+      '400 g water\n  hob 5 min: Warm it.\n  40 g brandy\n  hands 1 min: Stir it in.',
+      '100.0',
+    ],
+    ['overnight in a dish', `${custard}40 g brandy\n  hands 1 min: Mix.\n  wait overnight at 4 C: Chill.`, '70.0'],
+    ['a few hours in a dish', `${custard}40 g brandy\n  hands 1 min: Mix.\n  wait 6 h at 4 C: Chill.`, '100.0'],
+    [
+      'overnight and more, with no end: it may stand closed',
+      `${custard}40 g brandy\n  hands 1 min: Mix.\n  wait 12 h or more at 4 C: Chill.`,
+      '100.0',
+    ],
+    ['weeks in a jar', '300 g cherries\n  300 g brandy\n  hands 1 min: Fill the jar.\n  wait 4 weeks: Leave.', '100.0'],
+    [
+      'a night in a jar of spirit',
+      '300 g cherries\n  300 g brandy\n  hands 1 min: Fill the jar.\n  wait 12 h: Leave.',
+      '100.0',
+    ],
+    ['frozen overnight', `${custard}40 g brandy\n  hands 1 min: Mix.\n  wait 12 h at -18 C: Freeze.`, '100.0'],
+    ['poured over and baked 25 minutes', '300 g pears\n  40 g brandy\n  oven 25 min at 180 C: Bake.', '45.0'],
+    [
+      'poured over and baked an hour: no row, so no less',
+      '300 g pears\n  40 g brandy\n  oven 1 h at 180 C: Bake.',
+      '45.0',
+    ],
+    [
+      'stirred in and baked half an hour',
+      '300 g pears\n  40 g brandy\n  hands 1 min: Toss.\n  oven 30 min at 180 C: Bake.',
+      '35.0',
+    ],
+    [
+      'poured over, baked, then stirred and baked half an hour',
+      '300 g pears\n  40 g brandy\n  oven 25 min at 180 C: Bake.\n  hands 1 min: Turn.\n  oven 30 min at 180 C: Bake.',
+      '35.0',
+    ],
+    ['not heated', '300 g pears\n  40 g brandy\n  hands 1 min: Toss.', '100.0'],
+  ])('%s', (_, lines, percent) => {
+    expect(stays(lines)).toBe(percent);
   });
 });
 

@@ -67,8 +67,13 @@ export interface Part {
   readonly grams: Rational;
   readonly waterLost: Rational;
   readonly alcoholLost: Rational;
-  /** Minutes on the hob or in the oven so far, for the retention of alcohol. */
+  /**
+   * For the retention of alcohol, of parts that have any: minutes on the hob or in the oven so far, those of them before
+   * anybody stirred it in, and whether anybody has.
+   */
   readonly heatedMinutes: Rational;
+  readonly unstirredMinutes: Rational;
+  readonly stirred: boolean;
 }
 
 /** One movement in a pot. */

@@ -1,6 +1,16 @@
 /** Figures of food safety: what the cautions hold a recipe against, and when they speak. */
 import { alcoholRetained } from '@quern/compiler';
-import { compare, exact, multiply, rational, toDecimal, toExactText, divide, type Rational } from '@quern/quantity';
+import {
+  compare,
+  exact,
+  multiply,
+  rational,
+  subtract,
+  toDecimal,
+  toExactText,
+  divide,
+  type Rational,
+} from '@quern/quantity';
 import type { CautionFacts, CautionFood, PotFacts } from '../../../packages/views/src/label/cautions/facts.js';
 import {
   coldHold,
@@ -18,6 +28,7 @@ import {
 } from '../../../packages/views/src/label/cautions/figures.js';
 import { keepingChart } from '../../../packages/views/src/label/cautions/keeping-chart.js';
 import { cautionRules } from '../../../packages/views/src/label/cautions/registry.js';
+import { compileText } from '../compile-text.js';
 import { doesNotApply, found, rule, type Finding, type Row, type Rule } from '../proof.js';
 
 const inFahrenheit = (celsius: Rational): Rational => rational(celsius.n * 9n + 160n * celsius.d, celsius.d * 5n);
@@ -143,15 +154,32 @@ const retention: Readonly<Record<string, number>> = {
   'alcohol_retained.stirred_in.2.5h': 150,
 };
 
-/** As little heat as can be: what is stirred into boiling liquid and taken off. */
-const moment = exact('0.0001');
-
 const retained =
   (minutes: Rational) =>
   (row: Row): Finding => {
     const percent = multiply(alcoholRetained(minutes), rational(100));
     return found(toDecimal(percent, 1) === toDecimal(exact(row.value), 1), `${toDecimal(percent, 1)} %`);
   };
+
+/** Recipes in which the lines say what the row says; what the ledger leaves of the brandy's alcohol is held against it. */
+const treatments: Readonly<Record<string, string>> = {
+  'alcohol_retained.flamed': '300 g pears\n  40 g brandy\n  hands 1 min using flame: Set it alight.',
+  'alcohol_retained.no_heat_stored_overnight':
+    '500 g whole milk\n  200 g egg\n  40 g brandy\n  hands 1 min: Mix.\n  wait overnight at 4 C: Chill.',
+  'alcohol_retained.added_to_boiling_liquid_then_off_heat':
+    '400 g water\n  hob 5 min until 100 C: Boil.\n  40 g brandy\n  hands 1 min: Stir it in off the heat.',
+  'alcohol_retained.baked_25min_not_stirred_in': '300 g pears\n  40 g brandy\n  oven 25 min at 180 C: Bake.',
+};
+
+function treated(row: Row): Finding {
+  const { formulas } = compileText(`recipe Try\n\nmake try\n  ${treatments[row.key] ?? ''}\n`);
+  const part = formulas[0]?.makes[0]?.pot.parts.find(({ food }) => food.name === 'brandy');
+  const alcohol = part?.food.food?.nutrients.alcohol;
+  if (!part || !alcohol) throw new Error('no brandy');
+  const lost = divide(part.alcoholLost, multiply(part.grams, divide(alcohol, rational(100))));
+  const percent = toDecimal(multiply(subtract(rational(1), lost), rational(100)), 1);
+  return found(percent === toDecimal(exact(row.value), 1), `${percent} % in a recipe whose lines say so`);
+}
 
 // ---------------------------------------------------------------- the rules
 
@@ -301,16 +329,8 @@ export const rules: readonly Rule[] = [
     ),
   ),
   ...Object.entries(retention).map(([key, minutes]) => rule([key], retained(rational(minutes)))),
-  rule(['alcohol_retained.added_to_boiling_liquid_then_off_heat'], retained(moment)),
+  rule(Object.keys(treatments), treated),
   rule([...charted.keys()], chartRow),
-  doesNotApply(
-    [
-      'alcohol_retained.flamed',
-      'alcohol_retained.no_heat_stored_overnight',
-      'alcohol_retained.baked_25min_not_stirred_in',
-    ],
-    'no line of the notation says that a dish is flamed, left open overnight, or that a liquor is poured on and not stirred in',
-  ),
   doesNotApply(
     /^tcs\.[AB]\./,
     'needs a measured water activity, which a recipe cannot know; the cautions ask for it to be measured',

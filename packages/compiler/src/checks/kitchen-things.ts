@@ -7,7 +7,7 @@ import { placeOf } from '../places.js';
 type Report = (diagnostic: Diagnostic) => void;
 
 /** Things that every planner knows. */
-const KITCHEN_WORDS: readonly string[] = ['oven', 'shelf', 'ring', 'hob', 'cook'];
+const KITCHEN_WORDS: readonly string[] = ['oven', 'shelf', 'ring', 'hob', 'cook', 'flame'];
 
 /** N19: things that a step uses and that look like a slip of one the kitchen has. */
 function checkThings(things: readonly Thing[], ref: LineRef, known: ReadonlySet<string>, report: Report): void {

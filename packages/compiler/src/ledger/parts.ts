@@ -1,8 +1,8 @@
 import {
   add,
-  compare,
   divide,
   isZero,
+  least,
   multiply,
   subtract,
   sign,
@@ -74,6 +74,9 @@ export function alcoholIn(part: Part): Rational {
   return share.n === 0n ? ZERO : subtract(multiply(part.grams, share), part.alcoholLost);
 }
 
+/** Whether the table gives a part's food alcohol, whatever has boiled off. */
+const isSpirited = (part: Part): boolean => part.food.food !== undefined && contentsOf(part.food.food).alcohol.n > 0n;
+
 function partKey(part: Part): string {
   return `${part.food.key}|${part.origin.file}:${part.origin.line.number}|${part.via}|${part.culture ?? ''}`;
 }
@@ -82,6 +85,7 @@ function partKey(part: Part): string {
 export class PotParts {
   readonly #parts = new Map<string, Part>();
   #total: Rational = ZERO;
+  #spirit = false;
 
   get total(): Rational {
     return this.#total;
@@ -95,6 +99,7 @@ export class PotParts {
     const key = partKey(part);
     const old = this.#parts.get(key);
     this.#total = add(this.#total, massOf(part));
+    this.#spirit ||= isSpirited(part);
     this.#parts.set(key, old ? merge(old, part) : part);
   }
 
@@ -117,18 +122,50 @@ export class PotParts {
     return taken;
   }
 
-  /** Heats everything for some minutes; `boil` says how many grams of alcohol leave a part. Gives back the sum. */
-  heat(minutes: Rational, boil: (part: Part, alcohol: Rational) => Rational): Rational {
-    let gone = ZERO;
+  /** Whether anything with alcohol in it ever went in; without, no heat need be remembered. */
+  get holdsAlcohol(): boolean {
+    return this.#spirit;
+  }
+
+  /** What stands in the pot now, to tell later what came after. */
+  snapshot(): { readonly grams: Rational; readonly liquid: boolean; holds(part: Part): boolean } {
+    const keys = new Set(this.#parts.keys());
+    return { grams: this.#total, liquid: this.has(isLiquid), holds: (part) => keys.has(partKey(part)) };
+  }
+
+  /** Remembers that everything has been on the heat for some minutes more. */
+  heat(minutes: Rational): void {
     for (const [key, part] of this.#parts) {
-      const alcohol = alcoholIn(part);
-      const lost = sign(alcohol) > 0 ? boil(part, alcohol) : ZERO;
-      gone = add(gone, lost);
+      if (!isSpirited(part)) continue;
       this.#parts.set(key, {
         ...part,
         heatedMinutes: add(part.heatedMinutes, minutes),
-        alcoholLost: add(part.alcoholLost, lost),
+        unstirredMinutes: part.stirred ? part.unstirredMinutes : add(part.unstirredMinutes, minutes),
       });
+    }
+  }
+
+  /** Remembers that everything has been stirred. */
+  stirIn(): void {
+    for (const [key, part] of this.#parts) {
+      if (!part.stirred && isSpirited(part)) this.#parts.set(key, { ...part, stirred: true });
+    }
+  }
+
+  /**
+   * Lets alcohol leave each part until no more stands in it than `share` of what went in; undefined leaves a part as it
+   * is. Gives back the sum.
+   */
+  leaveAlcohol(share: (part: Part) => Rational | undefined): Rational {
+    let gone = ZERO;
+    for (const [key, part] of this.#parts) {
+      const alcohol = alcoholIn(part);
+      const stays = sign(alcohol) > 0 ? share(part) : undefined;
+      if (!stays) continue;
+      const lost = subtract(alcohol, multiply(stays, add(alcohol, part.alcoholLost)));
+      if (sign(lost) <= 0) continue;
+      gone = add(gone, lost);
+      this.#parts.set(key, { ...part, alcoholLost: add(part.alcoholLost, lost) });
     }
     this.#total = subtract(this.#total, gone);
     return gone;
@@ -176,23 +213,30 @@ export class PotParts {
 }
 
 function merge(a: Part, b: Part): Part {
-  const grams = add(a.grams, b.grams);
-  // Heat is remembered by the mean, weighted by mass: exact when either portion was heated alone.
-  const heatedMinutes =
-    compare(a.heatedMinutes, b.heatedMinutes) === 0 || isZero(grams)
-      ? a.heatedMinutes
-      : divide(add(multiply(a.heatedMinutes, a.grams), multiply(b.heatedMinutes, b.grams)), grams);
   return {
     ...a,
-    grams,
+    grams: add(a.grams, b.grams),
     waterLost: add(a.waterLost, b.waterLost),
     alcoholLost: add(a.alcoholLost, b.alcoholLost),
-    heatedMinutes,
+    // The alcohol is exact; what further heat may drive off goes by the portion that had less of it.
+    heatedMinutes: least(a.heatedMinutes, b.heatedMinutes),
+    unstirredMinutes: least(a.unstirredMinutes, b.unstirredMinutes),
+    stirred: a.stirred && b.stirred,
   };
 }
 
 export function newPart(food: LedgerFood, origin: LineRef, grams: Rational, culture?: string): Part {
-  const part = { food, origin, via: '', grams, waterLost: ZERO, alcoholLost: ZERO, heatedMinutes: ZERO };
+  const part: Part = {
+    food,
+    origin,
+    via: '',
+    grams,
+    waterLost: ZERO,
+    alcoholLost: ZERO,
+    heatedMinutes: ZERO,
+    unstirredMinutes: ZERO,
+    stirred: false,
+  };
   return culture === undefined ? part : { ...part, culture };
 }
 

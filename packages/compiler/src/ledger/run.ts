@@ -4,7 +4,7 @@ import { PotParts } from './parts.js';
 import type { Item, Pot } from '../model.js';
 import type { RunState, OpenPot, LedgerInput, LedgerRun } from './state.js';
 import { putIn } from './put-in.js';
-import { step } from './heat.js';
+import { offTheHeat, step } from './heat.js';
 import { takeOut } from './take-out.js';
 import { check } from './check.js';
 
@@ -40,7 +40,7 @@ export function runLedger(input: LedgerInput): LedgerRun {
 }
 
 function runMake(run: RunState, make: BoundMake): { items: Item[]; pot: Pot } {
-  const pot: OpenPot = { make, parts: new PotParts(), entries: [], unknown: [], flour: ZERO };
+  const pot: OpenPot = { make, parts: new PotParts(), entries: [], unknown: [], flour: ZERO, boiling: undefined };
   const items: Item[] = [];
   make.items.forEach((item, index) => {
     switch (item.kind) {
@@ -48,6 +48,7 @@ function runMake(run: RunState, make: BoundMake): { items: Item[]; pot: Pot } {
         items.push(putIn(run, item, pot, index));
         break;
       case 'out':
+        offTheHeat(run, pot);
         items.push(takeOut(run, item, pot, index));
         break;
       case 'step':
@@ -63,6 +64,7 @@ function runMake(run: RunState, make: BoundMake): { items: Item[]; pot: Pot } {
         pot.unknown.push({ ref: item.ref, why: 'bad-line', name: '' });
     }
   });
+  offTheHeat(run, pot);
   const grams = pot.unknown.length === 0 ? pot.parts.total : undefined;
   const parts = pot.parts.list();
   if (isNamed(run, make)) run.products.set(make.id, { parts, grams, draws: [] });

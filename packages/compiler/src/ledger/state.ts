@@ -70,4 +70,6 @@ export interface OpenPot {
   readonly unknown: Unknown[];
   /** Grams of flour in it now, kept up to date. */
   flour: Rational;
+  /** What stood in it when it boiled, while nothing but lines that put something in has come since. */
+  boiling: ReturnType<PotParts['snapshot']> | undefined;
 }

@@ -270,7 +270,7 @@ export function* thingCandidates(snapshot: Snapshot): Iterable<Candidate> {
           yield { label: name, kind: 'thing', detail: 'in the kitchen of this file', rank: 5 };
     }
   }
-  for (const label of ['hob', '1 shelf', '2 rings', 'mixer']) yield { label, kind: 'thing', rank: 20 };
+  for (const label of ['hob', '1 shelf', '2 rings', 'flame', 'mixer']) yield { label, kind: 'thing', rank: 20 };
 }
 
 export const values = (...labels: readonly string[]): readonly Candidate[] =>

@@ -382,7 +382,7 @@ interface Batches {
 const NO_BATCHES: Batches = { from: -1, to: -1, count: 1, why: 'none' };
 const AT_ONCE: Allowance = { least: 0, preferred: 0, most: 0 };
 /** Words after `using` that are lanes or parts of an oven, not tools. */
-const OWN_WORDS = new Set(['hob', 'ring', 'oven', 'shelf']);
+const OWN_WORDS = new Set(['hob', 'ring', 'oven', 'shelf', 'flame']);
 
 function ringsOf(lane: Activity['lane'], things: readonly Thing[]): number {
   const named = things.filter((thing) => thing.name === 'ring' || thing.name === 'hob');
