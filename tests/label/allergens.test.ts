@@ -135,9 +135,29 @@ describe('promises', () => {
     expect(codes).toContain('A01');
   });
 
-  test('that an optional line or an alternative would break cannot be confirmed', () => {
-    expect(judged('free of nuts')).toMatchObject({ verdict: 'cannot confirm', against: ['walnuts'] });
-    expect(judged('free of nuts').codes).toContain('A07');
+  test('that an optional line or an alternative breaks are contradicted, by compiler and label alike', () => {
+    const optional = judged('free of nuts');
+    expect(optional).toMatchObject({ verdict: 'contradicted', against: ['walnuts'] });
+    expect(optional.codes).toContain('A01');
+    const other = BREAD.replace('optional 30 g walnuts', '30 g sunflower seeds\n  or 30 g walnuts');
+    for (const text of [BREAD, other]) {
+      const promised = text.replace('gives 2 loaves', 'gives 2 loaves\nfree of nuts');
+      const said = compiled(promised).diagnostics.filter(({ code }) => code === 'A01');
+      expect(said.map((one) => sentence(one))).toEqual(['“free of nuts”, but walnuts may go in']);
+      expect(labelled(promised).diagnostics.map((one) => sentence(one))).toContain(
+        '“free of nuts”, but walnuts may go in',
+      );
+      expect(labelText(labelled(promised).value)).toMatch(/“free of nuts” is contradicted by walnuts \(may/);
+      // The line that breaks it is shown.
+      const [related] = said[0]?.related ?? [];
+      expect(promised.slice(related?.place.start, related?.place.end)).toMatch(/walnuts/);
+    }
+    const vegan = judged(
+      'keywords vegan',
+      BREAD.replace('20 g butter', '20 g olive oil').replace('optional 30 g walnuts', 'optional 30 g butter'),
+    );
+    expect(vegan).toMatchObject({ verdict: 'contradicted', against: ['butter'] });
+    expect(vegan.codes).toContain('A08');
   });
 
   test('that rest on an unknown food cannot be confirmed', () => {

@@ -117,3 +117,26 @@ test('at least less than something is printed as at least nothing', () => {
   expect(text).toMatch(/at least/);
   expect(text).not.toMatch(/at least (?:<|less)/);
 });
+
+describe('an estimated open amount', () => {
+  /** Salt in 100 g as a market prints it, of 100 g of water and some salt. */
+  const salt = (line: string): unknown =>
+    labelled(`recipe Brine\n\nmake brine\n  96 g water\n  ${line}\n  hands 1 min: Stir.\n`).value.declaration.rows.find(
+      ({ nutrient }) => nutrient === 'salt',
+    )?.values[0];
+
+  // 4 g more or less by 15 %: 3.4 to 4.6 g. In 100 g of what it then weighs: 3.42 and 4.57 g; the table
+  // gives 38.8 g of sodium in 100 g of salt, so that 2.5 times it is 96.9 % of them. By hand.
+  test('is a range of 15 % on either side, which is how wide `about` is elsewhere', () => {
+    expect(salt('a little fine salt = about 4 g, to taste')).toMatchObject({ between: ['3.3 g', '4.4 g'] });
+    expect(salt('a little fine salt = 4 g')).toMatchObject({ between: ['3.3 g', '4.4 g'] });
+  });
+
+  test('is the range that is written, if one is', () => {
+    expect(salt('a little fine salt = 3-5 g')).toMatchObject({ between: ['2.9 g', '4.8 g'] });
+  });
+
+  test('and a plain amount is none', () => {
+    expect(salt('4 g fine salt')).not.toHaveProperty('between');
+  });
+});

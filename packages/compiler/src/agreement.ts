@@ -29,6 +29,7 @@ import type { LedgerFood, LineRef } from './model.js';
 import { placeOf } from './places.js';
 import { showGrams } from './show.js';
 import {
+  ABOUT_WIDTH,
   baseValue,
   countOf,
   pieceOf,
@@ -47,7 +48,7 @@ import {
  */
 
 const CLOSE = exact('0.05');
-const ABOUT = exact('0.15');
+const ABOUT = ABOUT_WIDTH;
 /** Common practice, no source: one level spoon and the next differ by a tenth. */
 const SPOON = exact('0.1');
 /** A published spread is widened by this, for a scoop is never quite level. */

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '@quern/text';
-import type { Rational } from '@quern/quantity';
-import type { FactLine, RecipeBlock, Typed } from '@quern/syntax';
+import { equal, type Rational } from '@quern/quantity';
+import type { Amount, FactLine, RecipeBlock, Typed } from '@quern/syntax';
 import { checkAgreement } from './agreement.js';
 import { bindRecipe, type Bound, type BoundIn, type NamedProduct } from './bind.js';
 import { checkLedger } from './checks/ledger-checks.js';
@@ -78,7 +78,9 @@ export function compileRecipe(recipe: RecipeBlock, context: RecipeContext): Form
   };
   let ends: { low: Formula; high: Formula } | undefined;
   const bounds = (): { low: Formula; high: Formula } =>
-    (ends ??= { low: make('low', () => undefined).formula, high: make('high', () => undefined).formula });
+    (ends ??= !leavesOpen(bound, facts)
+      ? { low: formula, high: formula }
+      : { low: make('low', () => undefined).formula, high: make('high', () => undefined).formula });
 
   const { formula, run } = make('middle', report);
   checkLedger(formula, bound, counts, run.cultureTaken, run.cultureSaved, report);
@@ -91,6 +93,31 @@ export function compileRecipe(recipe: RecipeBlock, context: RecipeContext): Form
   checkPromises(formula, report);
   checkProse(formula, context.foods, report);
   return formula;
+}
+
+/** Whether a line leaves anything open, so that the ledger has ends apart from its middle. */
+function leavesOpen({ makes }: Bound, { gives }: RecipeFacts): boolean {
+  const open = (range: { readonly low?: Rational; readonly high?: Rational } | undefined): boolean =>
+    range?.low !== undefined && range.high !== undefined && !equal(range.low, range.high);
+  const ofAmount = (amount: Amount): boolean => {
+    if (amount.kind === 'open') return true;
+    if (amount.kind === 'share') return open(amount);
+    return open(amount.range) || (amount.kind === 'pack' && open(amount.each.range));
+  };
+  const yields = gives ? [gives.content.count, gives.content.each?.range, gives.content.total?.range] : [];
+  return (
+    yields.some(open) ||
+    makes.some(({ items }) =>
+      items.some((item) => {
+        if (item.kind === 'step') {
+          const { time } = item.content;
+          return time !== undefined && !equal(time.low.minutes, time.high.minutes);
+        }
+        if (item.kind !== 'in' && item.kind !== 'out') return false;
+        return ofAmount(item.content.amount) || item.content.equals.some(({ amount }) => ofAmount(amount));
+      }),
+    )
+  );
 }
 
 function swapsOf(edits: readonly VariantEdit[]): ReadonlyMap<number, LineRef> {

@@ -7,7 +7,9 @@ import {
   middle,
   multiply,
   ONE,
+  rational,
   sizeOf,
+  subtract,
   units,
   type CupSystem,
   type Rational,
@@ -68,13 +70,29 @@ export function weigh(
   if (direct) return { grams: direct, basis: 'stated', sources: [] };
   for (const side of equals) {
     const grams = massOfEqual(amount, side, context);
-    if (grams) return { grams, basis: amount.kind === 'open' ? 'estimate' : 'stated', sources: [] };
+    if (grams && amount.kind === 'open') return estimate({ grams, basis: 'estimate', sources: [] }, side, context.pick);
+    if (grams) return { grams, basis: 'stated', sources: [] };
   }
-  for (const candidate of [amount, ...equals.map((side) => side.amount)]) {
-    const found = byFood(candidate, food, words, context);
-    if (found.grams) return amount.kind === 'open' ? { ...found, basis: 'estimate' } : found;
+  const own = byFood(amount, food, words, context);
+  if (own.grams) return own;
+  for (const side of equals) {
+    const found = byFood(side.amount, food, words, context);
+    if (found.grams) return amount.kind === 'open' ? estimate(found, side, context.pick) : found;
   }
   return UNKNOWN;
+}
+
+/**
+ * How far off `about` may be: as far as two measures may be apart of which one says it (agreement.ts). An open amount is
+ * an estimate whether or not it says so, and of one written figure the ends are that far away.
+ */
+export const ABOUT_WIDTH = rational(15, 100);
+
+function estimate(weighed: Weighed, { amount }: Equal, pick: Pick): Weighed {
+  const found: Weighed = { ...weighed, basis: 'estimate' };
+  if (!weighed.grams || pick === 'middle' || !equal(amount.range.low, amount.range.high)) return found;
+  const times = pick === 'low' ? subtract(ONE, ABOUT_WIDTH) : add(ONE, ABOUT_WIDTH);
+  return { ...found, grams: multiply(weighed.grams, times) };
 }
 
 function massOfAmount(amount: Amount, context: WeighingContext): Rational | undefined {

@@ -5,22 +5,40 @@ import type { Formula, InItem } from '../model.js';
 import { normaliseName } from '../names.js';
 import { linePlace } from '../places.js';
 
-/** A01: `free of X` broken by something that goes in. What might break it (optional, `or`, unknown) is the label's to say. */
+/**
+ * A01: `free of X` broken by something that goes in, or that a line allows to (optional, `or`, a choice): whoever takes the
+ * line at its word breaks the promise. What is not known is the label's to say.
+ */
 export function checkPromises(formula: Formula, report: (diagnostic: Diagnostic) => void): void {
   for (const promise of formula.facts.freeOf) {
     const classes = allergensPromised(normaliseName(promise.allergen)) ?? [];
-    for (const item of formula.makes.flatMap((make) => make.items)) {
-      if (item.kind !== 'in') continue;
-      const found = breaks(item, classes, formula);
-      if (!found) continue;
-      report(
-        diagnose('A01', promise.place, { promise: promise.allergen, name: item.content.name.text }, [
-          { place: linePlace(item.ref), note: `${item.content.name.text} goes in here` },
-        ]),
-      );
-      break;
-    }
+    const breaking = formula.makes
+      .flatMap((make) => make.items)
+      .filter((item): item is InItem => item.kind === 'in')
+      .flatMap(waysIn)
+      .filter(({ item }) => breaks(item, classes, formula));
+    // What goes in for certain is told before what may.
+    const broken = breaking.find(({ how }) => how === 'goes in') ?? breaking[0];
+    if (!broken) continue;
+    const { content } = broken.item;
+    const name = `${content.any ? 'any ' : ''}${content.name.text}`;
+    report(
+      diagnose('A01', promise.place, { promise: promise.allergen, name, how: broken.how }, [
+        { place: linePlace(broken.item.ref), note: `${name} ${broken.how} here` },
+      ]),
+    );
   }
+}
+
+interface WayIn {
+  readonly item: InItem;
+  readonly how: 'goes in' | 'may go in';
+}
+
+function waysIn(item: InItem): WayIn[] {
+  const sure = !item.optional && item.source.kind !== 'any';
+  const others = item.alternatives.map((other): WayIn => ({ item: other, how: 'may go in' }));
+  return [{ item, how: sure ? 'goes in' : 'may go in' }, ...others];
 }
 
 function breaks(item: InItem, classes: readonly AllergenId[], formula: Formula): boolean {

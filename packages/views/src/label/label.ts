@@ -386,9 +386,10 @@ function promiseDiagnostic({ promised, verdict, against }: Verdict): Diagnostic 
   const first = against[0];
   const related = against.map((one) => ({ place: one.place, note: because(one) }));
   if (verdict === 'contradicted' && first) {
+    const args = { name: first.food, how: first.why === 'ingredient' ? 'goes in' : 'may go in' };
     return promised.text.startsWith('free of ')
-      ? diagnose('A01', promised.place, { promise: promised.text.slice('free of '.length), name: first.food }, related)
-      : diagnose('A08', promised.place, { tag: promised.text, name: first.food }, related);
+      ? diagnose('A01', promised.place, { promise: promised.text.slice('free of '.length), ...args }, related)
+      : diagnose('A08', promised.place, { tag: promised.text, ...args }, related);
   }
   // A line that cannot be read has its own message.
   if (verdict !== 'cannot confirm' || (first && against.every(({ why }) => why === 'unread'))) return undefined;
@@ -416,10 +417,6 @@ function wayToProve({ test }: Promised, first: Against | undefined): string {
   const away = 'take the promise away';
   if (!first) return away;
   switch (first.why) {
-    case 'alternative':
-      return `take the line “or … ${first.food}” away, or ${away}`;
-    case 'optional':
-      return `take the optional ${first.food} away, or ${away}`;
     case 'kitchen':
       return `${away}, or the traces of the kitchen if they no longer hold`;
     default:

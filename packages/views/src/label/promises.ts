@@ -27,7 +27,7 @@ export interface Against {
 }
 
 /**
- * `contradicted`: a food that goes in breaks it. `cannot confirm`: something unknown, possible or in traces. `not
+ * `contradicted`: a food that goes in, or that a line allows to, breaks it. `cannot confirm`: something unknown or in traces. `not
  * contradicted`: no food of the recipe speaks against it, which is not proof that the food is free of anything.
  */
 export interface Verdict {
@@ -125,6 +125,8 @@ export function promisesOf(facts: RecipeFacts, placeOfKeyword: (keyword: string)
   return promised;
 }
 
+const HOW_IT_BREAKS = { in: 'ingredient', optional: 'optional', or: 'alternative' } as const;
+
 /** Holds a promise against everything that goes in. */
 export function judge(promised: Promised, uses: readonly FoodUse[], kitchens: readonly KitchenTraces[]): Verdict {
   const breaking: Against[] = [];
@@ -133,8 +135,8 @@ export function judge(promised: Promised, uses: readonly FoodUse[], kitchens: re
     const answer = promised.test.ask(use.food);
     if (answer === 'fine') continue;
     const one = { food: use.name, place: use.place };
-    if (answer === 'breaks' && use.how === 'in') breaking.push({ ...one, why: 'ingredient' });
-    else if (answer === 'breaks') doubtful.push({ ...one, why: use.how === 'or' ? 'alternative' : 'optional' });
+    // What a line allows to go in breaks the promise of whoever takes the line at its word.
+    if (answer === 'breaks') breaking.push({ ...one, why: HOW_IT_BREAKS[use.how] });
     else if (use.unread) doubtful.push({ ...one, why: 'unread' });
     // A choice left open is judged food by food; what its foods share only serves to break a promise.
     else if (use.choice !== 'class') doubtful.push({ ...one, why: answer });
@@ -143,7 +145,10 @@ export function judge(promised: Promised, uses: readonly FoodUse[], kitchens: re
     if (promised.test.kitchen(kitchen.allergens))
       doubtful.push({ food: kitchen.kitchen, place: kitchen.place, why: 'kitchen' });
   }
-  if (breaking.length > 0) return { promised, verdict: 'contradicted', against: breaking };
+  // What goes in for certain is told before what may.
+  const sure = breaking.filter(({ why }) => why === 'ingredient');
+  const against = [...sure, ...breaking.filter((one) => !sure.includes(one))];
+  if (against.length > 0) return { promised, verdict: 'contradicted', against };
   const doubt = doubtful.length > 0 || promised.test.kind === 'unreadable';
   return { promised, verdict: doubt ? 'cannot confirm' : 'not contradicted', against: doubtful };
 }
