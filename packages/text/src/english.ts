@@ -38,10 +38,11 @@ export function singular(word: string): string {
   const listed = LISTED.get(word);
   if (listed !== undefined) return listed;
   if (word.length < 4 || !word.endsWith('s')) return word;
-  if (/(?:ss|us|is)$/.test(word)) return word;
+  const before = word.charAt(word.length - 2);
+  if (before === 's' || before === 'u' || before === 'i') return word;
+  if (before !== 'e') return word.slice(0, -1);
   if (word.endsWith('ies')) return word.length > 4 ? word.slice(0, -3) + 'y' : word;
-  if (/(?:oes|ches|shes|xes|sses|zzes)$/.test(word)) return word.slice(0, -2);
-  return word.slice(0, -1);
+  return /(?:oes|ches|shes|xes|sses|zzes)$/.test(word) ? word.slice(0, -2) : word.slice(0, -1);
 }
 
 /** The same text without its accents, to find names that differ by accents alone. */

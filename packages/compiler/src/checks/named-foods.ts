@@ -1,5 +1,5 @@
 import { diagnose, type Diagnostic, singular } from '@quern/text';
-import type { FoodBook } from '../food-book.js';
+import type { Food, FoodBook } from '../food-book.js';
 import type { FoodScope } from '../foods-in-file.js';
 import type { Formula, Item, Make, StepItem } from '../model.js';
 import { normaliseName, quoted } from '../names.js';
@@ -101,10 +101,16 @@ const NOT_ASKED_FOR = new Set([
   'stuffing',
 ]);
 
-const namesByBook = new WeakMap<FoodBook, ReadonlySet<string>>();
+interface SentenceNames {
+  /** Every name of the table by which a sentence may call a food, normalised. */
+  readonly all: ReadonlySet<string>;
+  /** The first words of those that have several. */
+  readonly firstOfSeveral: ReadonlySet<string>;
+}
 
-/** Every name of the table by which a sentence may call a food, normalised. */
-function sentenceNames(book: FoodBook): ReadonlySet<string> {
+const namesByBook = new WeakMap<FoodBook, SentenceNames>();
+
+function sentenceNames(book: FoodBook): SentenceNames {
   const known = namesByBook.get(book);
   if (known) return known;
   const names = new Set<string>();
@@ -119,8 +125,10 @@ function sentenceNames(book: FoodBook): ReadonlySet<string> {
   // The bare words under which ordinary kinds go, though the table has several of each.
   for (const word of ['butter', 'flour', 'sugar', 'salt', 'milk', 'egg', 'yeast', 'honey', 'lemon', 'onion'])
     names.add(word);
-  namesByBook.set(book, names);
-  return names;
+  const several = [...names].filter((name) => name.includes(' '));
+  const made = { all: names, firstOfSeveral: new Set(several.map((name) => name.slice(0, name.indexOf(' ')))) };
+  namesByBook.set(book, made);
+  return made;
 }
 
 export function checkNamedFoods(formula: Formula, foods: FoodScope, report: Report): void {
@@ -136,19 +144,34 @@ export function checkNamedFoods(formula: Formula, foods: FoodScope, report: Repo
   }
 }
 
+const wordsOfName = (name: string): string[] =>
+  normaliseName(name)
+    .split(/[\s-]+/)
+    .map(singular);
+
+const wordsByFood = new WeakMap<Food, readonly string[]>();
+
+/** The words of all names of a food, worked out once a food. */
+function wordsOfFood(food: Food): readonly string[] {
+  const known = wordsByFood.get(food);
+  if (known) return known;
+  const words = [...new Set([food.name, ...food.synonyms].flatMap(wordsOfName))];
+  wordsByFood.set(food, words);
+  return words;
+}
+
 /** Every word of every name that the recipe puts in, makes or saves, in the singular. */
 function knownWords(formula: Formula): ReadonlySet<string> {
   const words = new Set<string>();
   const add = (name: string): void => {
-    for (const word of normaliseName(name).split(/[\s-]+/)) words.add(singular(word));
+    for (const word of wordsOfName(name)) words.add(word);
   };
   const visit = (item: Item): void => {
     if (item.kind === 'in') {
       add(item.content.name.text);
       if (item.content.note) add(item.content.note.text);
       if (item.source.kind === 'food' && item.source.food.food) {
-        add(item.source.food.food.name);
-        item.source.food.food.synonyms.forEach(add);
+        for (const word of wordsOfFood(item.source.food.food)) words.add(word);
       }
       item.alternatives.forEach(visit);
     } else if (item.kind === 'out') {
@@ -176,7 +199,7 @@ function knownWords(formula: Formula): ReadonlySet<string> {
   return words;
 }
 
-function missingFoods(item: StepItem, names: ReadonlySet<string>, known: ReadonlySet<string>, report: Report): void {
+function missingFoods(item: StepItem, names: SentenceNames, known: ReadonlySet<string>, report: Report): void {
   const proses = [
     { ref: item.ref, prose: item.content.prose },
     ...item.more.map((more) => ({ ref: more.ref, prose: more.content.prose })),
@@ -205,7 +228,7 @@ interface FoundName {
 }
 
 /** The longest names that stand in a sentence, up to three words each. */
-function longestNames(text: string, names: ReadonlySet<string>): FoundName[] {
+function longestNames(text: string, names: SentenceNames): FoundName[] {
   const words = wordsOf(text);
   const found: FoundName[] = [];
   for (let at = 0; at < words.length; at++) {
@@ -213,13 +236,12 @@ function longestNames(text: string, names: ReadonlySet<string>): FoundName[] {
     // A leading article belongs to what stands before the name.
     if (!first || first.lower === 'the') continue;
     let length = 1;
-    while (length < 3 && words[at + length]?.follows === true) length++;
+    if (names.firstOfSeveral.has(first.lower)) while (length < 3 && words[at + length]?.follows === true) length++;
     for (; length >= 1; length--) {
       const last = words[at + length - 1];
       if (!last) continue;
-      const before = words.slice(at, at + length - 1).map(({ lower }) => lower);
-      const name = [...before, last.singular].join(' ');
-      if (!names.has(name)) continue;
+      const name = length === 1 ? last.singular : nameOf(words.slice(at, at + length));
+      if (!names.all.has(name)) continue;
       found.push({ start: first.start, end: last.end, name, last: last.singular });
       at += length - 1;
       break;
@@ -227,6 +249,9 @@ function longestNames(text: string, names: ReadonlySet<string>): FoundName[] {
   }
   return found;
 }
+
+const nameOf = (words: readonly ProseWord[]): string =>
+  words.map(({ lower, singular: one }, index) => (index === words.length - 1 ? one : lower)).join(' ');
 
 interface ProseWord {
   readonly start: number;
@@ -237,6 +262,10 @@ interface ProseWord {
   readonly follows: boolean;
 }
 
+const ASCII = /^[a-z'-]+$/i;
+const plainLower = (word: string): string =>
+  ASCII.test(word) ? word.toLowerCase() : word.normalize('NFC').toLowerCase().replaceAll('’', "'");
+
 const WORD = /[\p{L}\p{M}][\p{L}\p{M}'’-]*/gu;
 
 function wordsOf(text: string): readonly ProseWord[] {
@@ -244,8 +273,8 @@ function wordsOf(text: string): readonly ProseWord[] {
   return [...text.matchAll(WORD)].map((match): ProseWord => {
     const start = match.index;
     const end = start + match[0].length;
-    const lower = match[0].normalize('NFC').toLowerCase().replaceAll('’', "'");
-    const follows = start > 0 && text.slice(last, start).trim() === '';
+    const lower = plainLower(match[0]);
+    const follows = start > 0 && (start === last + 1 ? text[last] === ' ' : text.slice(last, start).trim() === '');
     last = end;
     return { start, end, lower, singular: singular(lower), follows };
   });

@@ -43,6 +43,11 @@ export function cautionFactsOf(formula: Formula, room?: Rational): CautionFacts 
   const route = new Routes(formula);
   // The ledger at its ends takes the time of all the rest together, and most who ask for facts do not ask for this.
   const alcohol = once(() => alcoholOf(formula));
+  const standings = once(() =>
+    makes.flatMap(({ make }) =>
+      stepsOf(make).flatMap((item) => standing(item, make, pots.get(make), false, room) ?? []),
+    ),
+  );
   const foods: CautionFood[] = [];
   for (const { formula: one, make } of makes) {
     for (const [index, item] of make.items.entries()) {
@@ -57,9 +62,9 @@ export function cautionFactsOf(formula: Formula, room?: Rational): CautionFacts 
     pots: [...pots.values()],
     keeps: makes.flatMap(({ formula: one, make }) => keepsOf(make, one === formula && make === formula.makes.at(-1))),
     acidity: acidityOf(makes.map(({ make }) => make)),
-    standings: makes.flatMap(({ make }) =>
-      stepsOf(make).flatMap((item) => standing(item, make, pots.get(make), false, room) ?? []),
-    ),
+    get standings() {
+      return standings();
+    },
     get alcohol() {
       return alcohol();
     },
@@ -86,57 +91,96 @@ function foodsOf(
   pots: ReadonlyMap<Make, PotFacts>,
   room: Rational | undefined,
 ): CautionFood[] {
-  const steps = routes.after(formula, make, index);
-  const heatings: Heating[] = [];
-  const standings: Standing[] = [];
-  for (const { make: where, item: step } of steps) {
-    const heat = heating(step);
-    if (heat) heatings.push(heat);
-    const stand = standing(step, where, pots.get(where), heatings.length > 0, room);
-    if (stand) standings.push(stand);
-  }
-  const shared = {
-    note: item.content.note?.text ?? '',
-    make: make.name,
-    heatings,
-    standings,
-    place: linePlace(item.ref),
-  };
+  const way = once(() => wayOf(routes.after(formula, make, index), pots, room));
+  const shared = { note: item.content.note?.text ?? '', make: make.name, place: linePlace(item.ref) };
   const { source } = item;
   if (source.kind === 'food') {
     const { food } = source;
     return [
-      {
-        ...shared,
-        name: item.content.name.text,
-        flags: food.food?.flags ?? [],
-        roles: food.food?.roles ?? [],
-        grams: item.weighed.grams,
-        inDish: dishKeys.has(food.key) || item.optional || item.weighed.grams === undefined,
-      },
+      new FoodOnItsWay(
+        {
+          ...shared,
+          name: item.content.name.text,
+          flags: food.food?.flags ?? [],
+          roles: food.food?.roles ?? [],
+          grams: item.weighed.grams,
+          inDish: dishKeys.has(food.key) || item.optional || item.weighed.grams === undefined,
+        },
+        way,
+      ),
     ];
   }
   if (source.kind === 'any') {
-    return source.foods.map((food) => ({
-      ...shared,
-      name: `any ${source.class}`,
-      flags: food.flags,
-      roles: food.roles,
-      grams: item.weighed.grams,
-      inDish: true,
-    }));
+    return source.foods.map(({ flags, roles }) => {
+      const name = `any ${source.class}`;
+      return new FoodOnItsWay({ ...shared, name, flags, roles, grams: item.weighed.grams, inDish: true }, way);
+    });
   }
   if (source.kind === 'culture') {
-    return (formula.cultures.get(source.culture)?.parts ?? []).map(({ food, share }) => ({
-      ...shared,
-      name: food.name,
-      flags: food.food?.flags ?? [],
-      roles: food.food?.roles ?? [],
-      grams: item.weighed.grams && multiply(item.weighed.grams, share),
-      inDish: dishKeys.has(food.key),
-    }));
+    return (formula.cultures.get(source.culture)?.parts ?? []).map(
+      ({ food, share }) =>
+        new FoodOnItsWay(
+          {
+            ...shared,
+            name: food.name,
+            flags: food.food?.flags ?? [],
+            roles: food.food?.roles ?? [],
+            grams: item.weighed.grams && multiply(item.weighed.grams, share),
+            inDish: dishKeys.has(food.key),
+          },
+          way,
+        ),
+    );
   }
   return [];
+}
+
+type Way = Pick<CautionFood, 'heatings' | 'standings'>;
+
+/** What heats a food and where it stands, from the steps after it. */
+function wayOf(steps: readonly Step[], pots: ReadonlyMap<Make, PotFacts>, room: Rational | undefined): Way {
+  const heatings: Heating[] = [];
+  const standings: Standing[] = [];
+  for (const { make, item } of steps) {
+    const heat = heating(item);
+    if (heat) heatings.push(heat);
+    const stand = standing(item, make, pots.get(make), heatings.length > 0, room);
+    if (stand) standings.push(stand);
+  }
+  return { heatings, standings };
+}
+
+/** A food, with its way looked at only when a rule asks for it. */
+class FoodOnItsWay implements CautionFood {
+  readonly name: CautionFood['name'];
+  readonly flags: CautionFood['flags'];
+  readonly roles: CautionFood['roles'];
+  readonly note: CautionFood['note'];
+  readonly grams: CautionFood['grams'];
+  readonly inDish: CautionFood['inDish'];
+  readonly make: CautionFood['make'];
+  readonly place: CautionFood['place'];
+  readonly #way: () => Way;
+
+  constructor(own: Omit<CautionFood, keyof Way>, way: () => Way) {
+    this.name = own.name;
+    this.flags = own.flags;
+    this.roles = own.roles;
+    this.note = own.note;
+    this.grams = own.grams;
+    this.inDish = own.inDish;
+    this.make = own.make;
+    this.place = own.place;
+    this.#way = way;
+  }
+
+  get heatings(): readonly Heating[] {
+    return this.#way().heatings;
+  }
+
+  get standings(): readonly Standing[] {
+    return this.#way().standings;
+  }
 }
 
 /** Follows a food through the steps after it, in its make and in every make that draws what it went into. */
