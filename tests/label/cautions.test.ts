@@ -234,6 +234,25 @@ describe('what they say', () => {
     expect(said(dough('plain flour\n50 g whole rye flour'), 'raw-flour')).toMatch(/whole rye flour are eaten/);
   });
 
+  // FDA, Bad Bug Book: soak 5 h, boil 30 min in fresh water. Consumer pages say 10 min.
+  test('kidney beans are silent when the lines show a soak and a full boil, a note after a shorter one', () => {
+    const beans = (...lines: readonly string[]): string =>
+      recipe(['200 g dried kidney beans', '1 kg water', ...lines].join('\n'));
+    const weight = (text: string): string | undefined =>
+      labelled(text).value.cautions.find(({ id }) => id === 'kidney-beans')?.weight;
+    const soak = 'wait 8-12 h: Soak.';
+    expect(weight(beans(soak, 'hob 30 min at 100 C: Boil hard.'))).toBeUndefined();
+    expect(weight(beans(soak, 'hob 15 min at 212 F: Boil.', 'hob 15 min at 212 F: Boil on.'))).toBeUndefined();
+    // Not soaked; boiled 10 min; perhaps boiled 30 min; a simmer; a slow oven; no figure.
+    expect(weight(beans('hob 30 min at 100 C: Boil hard.'))).toBe('note');
+    expect(weight(beans(soak, 'hob 10 min at 100 C: Boil hard.', 'hob 2 h at 90 C: Simmer.'))).toBe('note');
+    expect(weight(beans(soak, 'hob 20-40 min at 100 C: Boil hard.'))).toBe('note');
+    expect(weight(beans(soak, 'hob 2 h at 85 C: Simmer.'))).toBe('care');
+    expect(weight(beans(soak, 'oven 8 h at 100 C: Leave.'))).toBe('care');
+    expect(weight(beans(soak, 'hob 60 min: Boil.'))).toBe('care');
+    expect(weight(recipe('400 g tinned kidney beans\nhob 10 min: Warm.'))).toBeUndefined();
+  });
+
   test('a preserve is told at what warmth it is said to keep', () => {
     const text = recipe('500 g red peppers\n50 g onions\nhob 30 min: Soften.\nkeeps 3 months at 12 C');
     expect(said(text, 'low-acid-preserve')).toMatch(/keep 90 d at 12 °C\./);

@@ -17,7 +17,7 @@ describe('things that are counted', () => {
     const nutrition = nutritionOf(compositionOf(formula(recipe('6 eggs = 390 g'))));
     expect(toApproximateNumber(known(nutrition.total('protein')).amount.usual)).toBeCloseTo(390 * 0.88 * 0.1256, 6);
     expect(toApproximateNumber(known(nutrition.per100('protein')).amount.usual)).toBeCloseTo(12.56, 6);
-    expect(notes('6 eggs = 390 g')).toMatch(/Weighed as bought.*eggs 88 %/);
+    expect(notes('6 eggs = 390 g')).toMatch(/Weighed whole.*eggs 88 %/);
     const bananas = nutritionOf(compositionOf(formula(recipe('3 bananas = 500 g'))));
     expect(toApproximateNumber(known(bananas.total('energyTable')).amount.usual)).toBeCloseTo(500 * 0.64 * 0.89, 6);
   });
@@ -50,7 +50,44 @@ describe('things that are counted', () => {
 
   test('are not taken for peeled because something else is trimmed', () => {
     const trimmed = ['3 bananas = 500 g', '500 g sugar', 'hands 2 min: Stir.', 'bin 10 g as drips'];
-    expect(notes(...trimmed)).toMatch(/Weighed as bought.*bananas 64 %/);
+    expect(notes(...trimmed)).toMatch(/Weighed whole.*bananas 64 %/);
+  });
+});
+
+describe('a form', () => {
+  const total = (nutrient: 'protein' | 'energyTable', ...lines: readonly string[]): number =>
+    toApproximateNumber(known(nutritionOf(compositionOf(formula(recipe(...lines)))).total(nutrient)).amount.usual);
+
+  // USDA National Nutrient Database for Standard Reference, release 28: plums, raw (09279), refuse 6 % pits, 46 kcal;
+  // mangos, raw (09176), refuse 29 % seeds and skin, 60 kcal; potatoes, flesh and skin, raw (11352), refuse 25 % parings
+  // and trimmings, 77 kcal; eggs (01123), refuse 12 % shell; lemons, raw, without peel (09150), refuse 47 % peel and seeds, 29 kcal.
+  test.each([
+    ['500 g plums, stoned', 500 * 0.94 * 0.46],
+    ['500 g stoned plums', 500 * 0.46],
+    ['500 g plums', 500 * 0.46],
+    ['1 kg mangoes, peeled and stoned', 1000 * 0.71 * 0.6],
+    ['1 kg peeled mangoes', 1000 * 0.6],
+    ['1 kg potatoes, peeled', 1000 * 0.75 * 0.77],
+    ['1 kg peeled potatoes', 1000 * 0.77],
+    ['1 kg potatoes, not peeled', 1000 * 0.77],
+    ['1 kg potatoes, unpeeled', 1000 * 0.77],
+    ['500 g lemons, peeled', 500 * 0.53 * 0.29],
+    ['500 g lemons, pared thinly, the peel kept', 500 * 0.29],
+  ])('says when it was weighed: %s', (line, kilocalories) => {
+    expect(total('energyTable', line)).toBeCloseTo(kilocalories, 6);
+  });
+
+  test('after the comma makes even eggs of an open weight eggs in their shells', () => {
+    expect(total('protein', '300 g egg, shelled')).toBeCloseTo(300 * 0.88 * 0.1256, 6);
+    // Without a weight the table's is that of the edible part: 50 g a large egg (the same source).
+    expect(total('protein', '6 eggs, shelled')).toBeCloseTo(6 * 50 * 0.1256, 6);
+  });
+
+  test('is told in a note', () => {
+    expect(notes('500 g plums, stoned')).toMatch(/Weighed whole.*plums 94 %/);
+    expect(notes('500 g plums')).not.toMatch(/Weighed whole/);
+    expect(notes('1 kg mangoes')).toMatch(/Weights count as edible: mangoes.*after a comma/);
+    expect(notes('1 kg peeled mangoes')).not.toMatch(/mangoes/);
   });
 });
 

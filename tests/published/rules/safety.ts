@@ -68,6 +68,7 @@ const example: CautionFood = {
 const baked: CautionFood['heatings'][number] = {
   lane: 'oven',
   minutes: rational(40),
+  least: rational(40),
   around: rational(180),
   core: undefined,
   place: from,

@@ -5,8 +5,10 @@ import type { Way } from './allergens.js';
 /*
  * Peel, stone and shell. The ledger weighs what is written; figures of a food table are for what is eaten. Whether a
  * weight is that of the thing as bought can be seen where things are counted: '8 eggs = 510 g' are eggs in their shells.
- * Such a food gives nutrients by its edible portion. A line that bins some of the food says the same better, and then
- * nothing is reckoned. Where only a weight is written nobody can tell: it counts as edible, and the label says so.
+ * Such a food gives nutrients by its edible portion; so does one that is prepared after it was weighed, which is what a
+ * form after the comma says ('500 g plums, stoned'). A form before the name says that it was weighed afterwards ('500 g
+ * stoned plums'): all of it is eaten. A line that bins some of the food says the same better, and then nothing is
+ * reckoned. Where only a weight is written nobody can tell: it counts as edible, and the label says so.
  */
 
 /** What is known of how a line's food was weighed. `perhaps`: edible or as bought, it does not say. */
@@ -49,9 +51,36 @@ function binnedFoods({ pot }: Make): string[] {
   });
 }
 
+/** Words for taking off what is not eaten. Common practice, no source. */
+const PREPARED =
+  /(?<![\p{L}-])(?:peeled|pared|skinned|skinless|shelled|stoned|pitted|cored|seeded|deseeded|hulled|podded|husked|shucked|boned|boneless|filleted|trimmed|topped and tailed|flesh only)(?![\p{L}])/iu;
+/** Not done to it after all: 'not peeled', 'unpeeled' has no word of the list. */
+const NOT_PREPARED =
+  /(?<!\p{L})(?:not|un|without being|before being)\s+(?:peeled|skinned|stoned|pitted|cored|seeded|shelled)/iu;
+
+/** Of citrus fruit the peel is often used too; only a plain 'peeled' takes it away. */
+const PEELED = /(?<![\p{L}-])peeled(?![\p{L}])/iu;
+/** What came off goes in after all: 'peeled, the peel kept'. */
+const KEPT = /(?<!\p{L})(?:kept|reserved|saved|zested)(?!\p{L})/iu;
+
+/** Whether the line's words say that what is not eaten was off when it was weighed (`before`), or came off later (`after`). */
+function preparedWhen({ content: { name, note } }: InItem, food: Food): 'before' | 'after' | undefined {
+  if (PREPARED.test(name.text)) return 'before';
+  const words = note?.text ?? '';
+  if (NOT_PREPARED.test(words) || KEPT.test(words)) return undefined;
+  return (food.classes.includes('citrus fruit') ? PEELED : PREPARED).test(words) ? 'after' : undefined;
+}
+
 function weighedAs(item: InItem, food: Food | undefined): WeighedAs {
   const edible = food?.ediblePortion;
-  if (!food || !edible || isZero(edible) || compare(edible, NEARLY_ALL) >= 0) return EDIBLE;
+  if (!food || !edible || isZero(edible)) return EDIBLE;
+  const when = preparedWhen(item, food);
+  if (when === 'before') return EDIBLE;
+  // A weight that somebody wrote; one that the table supplies is of the part that it has figures for.
+  if (when === 'after' && item.weighed.basis === 'stated' && compare(edible, ONE) < 0) {
+    return { as: 'bought', eaten: edible };
+  }
+  if (compare(edible, NEARLY_ALL) >= 0) return EDIBLE;
   const each = gramsEach(item);
   const things = food.pieces.filter(({ piece }) => piece === '');
   if (!each || things.length === 0) return PERHAPS;

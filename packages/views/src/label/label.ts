@@ -293,13 +293,13 @@ function notesOf(
   if (bought.length > 0) {
     const each = bought.map(({ name, weighed: one }) => `${name} ${shareWords(one?.eaten ?? ONE)}`);
     notes.push(
-      `Weighed as bought, and counted by the edible portion: ${each.join(', ')}. Figures per 100 g are for what is eaten; peel, stone and shell are in the finished weight until a line bins them.`,
+      `Weighed whole, and counted by the edible portion: ${each.join(', ')}. Figures per 100 g are for what is eaten; peel, stone and shell are in the finished weight until a line bins them.`,
     );
   }
   const perhaps = weighed('perhaps').map(({ name }) => name);
   if (perhaps.length > 0) {
     notes.push(
-      `Weights count as edible: ${perhaps.join(', ')}. If a weight is that of the thing as bought, bin the peel, stone or shell in a line.`,
+      `Weights count as edible: ${perhaps.join(', ')}. If a weight is that of the thing as bought, say so after a comma (‘, peeled’, ‘, stoned’), or bin the peel, stone or shell in a line.`,
     );
   }
   notes.push('Figures are worked out from food tables, not analysed.');

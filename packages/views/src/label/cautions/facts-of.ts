@@ -271,6 +271,7 @@ function heating(item: StepItem): Heating | undefined {
   return {
     lane,
     minutes: item.content.time?.high.minutes,
+    least: item.content.time?.low.minutes,
     around: around(item),
     core: core(item),
     place: linePlace(item.ref),

@@ -10,8 +10,9 @@ import type { Place } from '@quern/text';
 /** Heat that a food goes through after it is put in. */
 export interface Heating {
   readonly lane: 'oven' | 'hob';
-  /** The longest that is written; undefined when no time is. */
+  /** The longest that is written, and the shortest; undefined when no time is. */
   readonly minutes: Rational | undefined;
+  readonly least: Rational | undefined;
   /** Temperature around the food, the lowest that is written, in degrees Celsius. */
   readonly around: Rational | undefined;
   /** Temperature inside the food that the step waits for, the lowest that is written. */

@@ -61,8 +61,13 @@ export const nitrite = {
   dryCured: rational(625),
 } as const;
 
-/** FDA, Bad Bug Book, phytohaemagglutinin. Some consumer pages say ten minutes: the longer is taken. */
-export const kidneyBeans = { soak: hours(5), boil: rational(30) } as const;
+/** FDA, Bad Bug Book, phytohaemagglutinin. Some consumer pages say ten minutes: the longer is what is asked for. */
+export const kidneyBeans = {
+  soak: hours(5),
+  boil: rational(30),
+  boilElsewhere: rational(10),
+  celsius: rational(100),
+} as const;
 
 /** National Center for Home Food Preservation: garlic in oil, at 40 °F or below. */
 export const garlicInOil = { longest: days(4), celsius: fahrenheit(40) } as const;
