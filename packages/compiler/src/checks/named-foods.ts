@@ -144,10 +144,19 @@ export function checkNamedFoods(formula: Formula, foods: FoodScope, report: Repo
   }
 }
 
-const wordsOfName = (name: string): string[] =>
-  normaliseName(name)
+const namesInWords = new Map<string, readonly string[]>();
+
+function wordsOfName(name: string): readonly string[] {
+  const known = namesInWords.get(name);
+  if (known) return known;
+  const words = normaliseName(name)
     .split(/[\s-]+/)
     .map(singular);
+  // Bounded, so that a long-lived editor does not keep every half-typed word.
+  if (namesInWords.size > 20_000) namesInWords.clear();
+  namesInWords.set(name, words);
+  return words;
+}
 
 const wordsByFood = new WeakMap<Food, readonly string[]>();
 
@@ -287,11 +296,15 @@ function foodsBefore(make: Make, index: number): string[] {
   return [...names];
 }
 
+const lastWord = (name: string): string => name.slice(name.lastIndexOf(' ') + 1);
+
 /** N05: "the salt" where fine salt and coarse salt both stand in the make. */
 function twoMeanings(item: StepItem, inPot: readonly string[], report: Report): void {
   const byLast = new Map<string, string[]>();
+  const lasts = new Set(inPot.map(lastWord));
+  if (lasts.size === inPot.length) return;
   for (const name of inPot) {
-    const last = name.split(' ').at(-1) ?? name;
+    const last = lastWord(name);
     byLast.set(last, [...(byLast.get(last) ?? []), name]);
   }
   const { prose } = item.content;

@@ -15,19 +15,13 @@ export interface Movement {
 }
 
 export function record(run: RunState, pot: OpenPot, movement: Movement): void {
-  const { kind, parts } = movement;
+  const { ref, kind, parts, grams, water = ZERO, alcohol = ZERO } = movement;
   const goesIn = kind === 'food' || kind === 'draw';
   let flour = ZERO;
   for (const part of parts) if (countsAsFlour(part.food, run.input.counts)) flour = add(flour, part.grams);
-  pot.entries.push({
-    ...(movement.ref ? { ref: movement.ref } : {}),
-    kind,
-    parts,
-    water: movement.water ?? ZERO,
-    alcohol: movement.alcohol ?? ZERO,
-    grams: movement.grams,
-    totalAfter: pot.unknown.length === 0 ? pot.parts.total : undefined,
-  });
+  const totalAfter = pot.unknown.length === 0 ? pot.parts.total : undefined;
+  const entry: Entry = { kind, parts, water, alcohol, grams, totalAfter };
+  pot.entries.push(ref ? { ...entry, ref } : entry);
   if (flour.n === 0n) return;
   pot.flour = goesIn ? add(pot.flour, flour) : subtract(pot.flour, flour);
   if (!goesIn || (run.peak && compare(pot.flour, run.peak.grams) <= 0)) return;

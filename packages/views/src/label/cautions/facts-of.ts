@@ -1,4 +1,4 @@
-import { linePlace, type Formula, type InItem, type Make, type Part, type StepItem } from '@quern/compiler';
+import { linePlace, type Food, type Formula, type InItem, type Make, type Part, type StepItem } from '@quern/compiler';
 import {
   add,
   compare,
@@ -92,44 +92,22 @@ function foodsOf(
   room: Rational | undefined,
 ): CautionFood[] {
   const way = once(() => wayOf(routes.after(formula, make, index), pots, room));
-  const shared = { note: item.content.note?.text ?? '', make: make.name, place: linePlace(item.ref) };
+  const where: Whereabouts = { note: item.content.note?.text ?? '', make: make.name, place: linePlace(item.ref), way };
   const { source } = item;
+  const { grams } = item.weighed;
   if (source.kind === 'food') {
     const { food } = source;
-    return [
-      new FoodOnItsWay(
-        {
-          ...shared,
-          name: item.content.name.text,
-          flags: food.food?.flags ?? [],
-          roles: food.food?.roles ?? [],
-          grams: item.weighed.grams,
-          inDish: dishKeys.has(food.key) || item.optional || item.weighed.grams === undefined,
-        },
-        way,
-      ),
-    ];
+    const inDish = dishKeys.has(food.key) || item.optional || grams === undefined;
+    return [new FoodOnItsWay(item.content.name.text, food.food, grams, inDish, where)];
   }
   if (source.kind === 'any') {
-    return source.foods.map(({ flags, roles }) => {
-      const name = `any ${source.class}`;
-      return new FoodOnItsWay({ ...shared, name, flags, roles, grams: item.weighed.grams, inDish: true }, way);
-    });
+    const name = `any ${source.class}`;
+    return source.foods.map((food) => new FoodOnItsWay(name, food, grams, true, where));
   }
   if (source.kind === 'culture') {
     return (formula.cultures.get(source.culture)?.parts ?? []).map(
       ({ food, share }) =>
-        new FoodOnItsWay(
-          {
-            ...shared,
-            name: food.name,
-            flags: food.food?.flags ?? [],
-            roles: food.food?.roles ?? [],
-            grams: item.weighed.grams && multiply(item.weighed.grams, share),
-            inDish: dishKeys.has(food.key),
-          },
-          way,
-        ),
+        new FoodOnItsWay(food.name, food.food, grams && multiply(grams, share), dishKeys.has(food.key), where),
     );
   }
   return [];
@@ -150,28 +128,33 @@ function wayOf(steps: readonly Step[], pots: ReadonlyMap<Make, PotFacts>, room: 
   return { heatings, standings };
 }
 
+/** Where a food goes in, and what becomes of it. */
+interface Whereabouts extends Pick<CautionFood, 'note' | 'make' | 'place'> {
+  readonly way: () => Way;
+}
+
 /** A food, with its way looked at only when a rule asks for it. */
 class FoodOnItsWay implements CautionFood {
-  readonly name: CautionFood['name'];
   readonly flags: CautionFood['flags'];
   readonly roles: CautionFood['roles'];
   readonly note: CautionFood['note'];
-  readonly grams: CautionFood['grams'];
-  readonly inDish: CautionFood['inDish'];
   readonly make: CautionFood['make'];
   readonly place: CautionFood['place'];
   readonly #way: () => Way;
 
-  constructor(own: Omit<CautionFood, keyof Way>, way: () => Way) {
-    this.name = own.name;
-    this.flags = own.flags;
-    this.roles = own.roles;
-    this.note = own.note;
-    this.grams = own.grams;
-    this.inDish = own.inDish;
-    this.make = own.make;
-    this.place = own.place;
-    this.#way = way;
+  constructor(
+    readonly name: CautionFood['name'],
+    food: Food | undefined,
+    readonly grams: CautionFood['grams'],
+    readonly inDish: CautionFood['inDish'],
+    where: Whereabouts,
+  ) {
+    this.flags = food?.flags ?? [];
+    this.roles = food?.roles ?? [];
+    this.note = where.note;
+    this.make = where.make;
+    this.place = where.place;
+    this.#way = where.way;
   }
 
   get heatings(): readonly Heating[] {
@@ -329,37 +312,40 @@ function keepsOf(make: Make, ofDish: boolean): KeepingClaim[] {
 
 // ---------------------------------------------------------------- pots
 
-const per100 = (amount: Rational | undefined, grams: Rational | undefined): Rational | undefined =>
-  amount && grams && sign(grams) > 0 ? divide(multiply(amount, HUNDRED), grams) : undefined;
+type Nutrient = 'water' | 'sugars' | 'fat' | 'sodium' | 'alcohol';
 
-/** Grams of a nutrient in parts; undefined when the table lacks it for one of them. */
-function amountIn(parts: readonly Part[], perGram: (part: Part) => Rational | undefined): Rational | undefined {
-  let total: Rational | undefined = ZERO;
+/** What is in 100 g of a pot; undefined when the table lacks it for a part, or the weight is not known. */
+function per100(
+  { parts, grams }: Make['pot'],
+  inPart: (part: Part, in100: Rational | undefined) => Rational | undefined,
+  nutrient: Nutrient,
+): Rational | undefined {
+  if (!grams || sign(grams) <= 0) return undefined;
+  let total = ZERO;
   for (const part of parts) {
-    const one = perGram(part);
-    total = total && one ? add(total, one) : undefined;
+    const one = inPart(part, part.food.food?.nutrients[nutrient]);
+    if (!one) return undefined;
+    total = add(total, one);
   }
-  return total;
+  return divide(total, grams);
 }
 
-function nutrientIn(part: Part, nutrient: 'water' | 'sugars' | 'fat' | 'sodium' | 'alcohol'): Rational | undefined {
-  const value = part.food.food?.nutrients[nutrient];
-  return value && divide(multiply(value, part.grams), HUNDRED);
+/** A hundred times what a part holds: the table speaks of 100 g, and so does the answer. */
+const held = (part: Part, in100: Rational | undefined): Rational | undefined => in100 && multiply(in100, part.grams);
+const heldOrNone = (part: Part, in100: Rational | undefined): Rational => held(part, in100) ?? ZERO;
+function waterHeld(part: Part, in100: Rational | undefined): Rational | undefined {
+  const had = held(part, in100);
+  return had && subtract(had, multiply(part.waterLost, HUNDRED));
 }
 
 /** Most rules ask for one or two of the figures, so each is worked out when it is asked for. */
 function potFacts(make: Make): PotFacts {
   const { parts, grams } = make.pot;
-  const inHundred = (perGram: (part: Part) => Rational | undefined): (() => Rational | undefined) =>
-    once(() => per100(amountIn(parts, perGram), grams));
-  const water = inHundred((part) => {
-    const held = nutrientIn(part, 'water');
-    return held && subtract(held, part.waterLost);
-  });
-  const sodium = inHundred((part) => nutrientIn(part, 'sodium'));
-  const sugars = inHundred((part) => nutrientIn(part, 'sugars'));
-  const fat = inHundred((part) => nutrientIn(part, 'fat'));
-  const alcohol = inHundred((part) => nutrientIn(part, 'alcohol') ?? ZERO);
+  const water = once(() => per100(make.pot, waterHeld, 'water'));
+  const sodium = once(() => per100(make.pot, held, 'sodium'));
+  const sugars = once(() => per100(make.pot, held, 'sugars'));
+  const fat = once(() => per100(make.pot, held, 'fat'));
+  const alcohol = once(() => per100(make.pot, heldOrNone, 'alcohol'));
   const produce = once(() => saltOnProduce(make));
   const all = sum(parts.map((part) => part.grams));
   const flour = sum(parts.filter((part) => part.food.food?.roles.includes('flour')).map((part) => part.grams));
