@@ -64,6 +64,30 @@ describe('beyond the limits', { timeout: 60_000 }, () => {
     expect(one.formulas.length).toBe(65);
   });
 
+  test('a thousand lines that each take a share are cut off', () => {
+    const lines = Array.from({ length: 1000 }, (_, index) => `  lose 0.${100_000_000 + index} % as water\n`);
+    const one = compiled(`recipe Boiled\n  900 kg water\n  10 kg butter\n  hands 1 min: Boil.\n${lines.join('')}`);
+    expect(codes(one)).toEqual(['M18']);
+    const on = compiled(
+      `recipe Rich\n  900 kg water\n${'  1.37 % butter on all\n'.repeat(1000)}  hands 1 min: Stir.\n`,
+    );
+    expect(codes(on)).toContain('M18');
+  });
+
+  test('a recipe of fifty thousand lines is cut off', () => {
+    const one = compiled(`recipe Long\n${'  1 g butter\n'.repeat(50_000)}  hands 1 min: Melt the butter.\n`);
+    expect(codes(one)).toContain('M18');
+    expect(one.formulas.length).toBe(1);
+  });
+
+  test('variants of a long recipe are fewer', () => {
+    const variants = Array.from({ length: 60 }, (_, index) => `variant number ${index}\n  times 2\n`);
+    const lines = '  1 g butter\n'.repeat(990);
+    const one = compiled(`recipe Many\n${lines}  hands 1 min: Melt the butter.\n${variants.join('')}`);
+    expect(codes(one)).toEqual(['V06']);
+    expect(one.formulas.length).toBe(21);
+  });
+
   test('two thousand files, each using the next, are not followed', () => {
     const stages = files(2000);
     const text = `use stage 0 from stage-0.quern\nrecipe Deep\n  10 g stage 0\n  hands 1 min: Stir.\n`;

@@ -1,3 +1,4 @@
+import { ownValue } from '@quern/text';
 import type { AllergenId } from './food-book.js';
 
 /*
@@ -82,12 +83,12 @@ const unspecified: Readonly<Record<string, readonly AllergenId[]>> = {
 
 /** Every class a promise about this word speaks of; undefined when the word is not known. The word is normalised. */
 export function allergensPromised(word: string): readonly AllergenId[] | undefined {
-  return groups[word];
+  return ownValue(groups, word);
 }
 
 /** The classes that a food declared to contain this word has; undefined when the word is not known. */
 export function allergensDeclared(word: string): readonly AllergenId[] | undefined {
-  return unspecified[word] ?? groups[word];
+  return ownValue(unspecified, word) ?? ownValue(groups, word);
 }
 
 /** Words for completion and for near misses. */

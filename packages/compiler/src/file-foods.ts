@@ -1,4 +1,4 @@
-import { diagnose, nearest, shift, type Diagnostic, type Place } from '@quern/text';
+import { diagnose, nearest, ownValue, shift, type Diagnostic, type Place } from '@quern/text';
 import {
   absolute,
   add,
@@ -226,7 +226,8 @@ function readLabel(
     return;
   }
   for (const item of content.values) {
-    const nutrient = labelWords[normaliseName(item.nutrient)] ?? labelWords[item.nutrient.toLowerCase()];
+    const nutrient =
+      ownValue(labelWords, normaliseName(item.nutrient)) ?? ownValue(labelWords, item.nutrient.toLowerCase());
     const place = { file: at.file, ...shift(item.span, at.line.start) };
     if (!nutrient) {
       report(diagnose('A06', place, { word: item.nutrient }));

@@ -1,6 +1,6 @@
 import type { IToken } from 'chevrotain';
 import { add, compare, divide, multiply, rational, units, ZERO, type Rational, type UnitId } from '@quern/quantity';
-import type { Span } from '@quern/text';
+import { ownValue, type Span } from '@quern/text';
 import type { TimeUnit } from './ast.js';
 import { Fault } from './fault.js';
 import { figure, type Figure } from './numerals.js';
@@ -227,7 +227,7 @@ class ProseScanner {
   #spelledTime(index: number): number {
     const half = this.#type(index) === t.Half;
     const article = half ? index + 1 : index;
-    const number = NUMBER_WORDS[this.#token(article)?.image.toLowerCase() ?? ''];
+    const number = ownValue(NUMBER_WORDS, this.#token(article)?.image.toLowerCase() ?? '');
     const word = this.#token(article + 1);
     if (number === undefined || word?.tokenType !== t.TimeWord || word.image.length < 3 || word.payload === 's')
       return index + 1;

@@ -1,4 +1,4 @@
-import { slips } from '@quern/text';
+import { ownValue, slips } from '@quern/text';
 
 /*
  * A unit that nobody knows would be taken for the first word of the name, and its number for a count: "5 gms salt"
@@ -59,7 +59,7 @@ const ENGLISH = new Set(
 /** The unit that a word is a slip for; undefined when it is none, or a word of its own. */
 export function unitMeant(word: string): string | undefined {
   const written = word.toLowerCase().replace(/\.$/, '');
-  const known = ABBREVIATIONS[written];
+  const known = ownValue(ABBREVIATIONS, written);
   if (known !== undefined) return known;
   if (written.length < 3 || ENGLISH.has(written)) return undefined;
   return SPELLINGS.find((spelling) => slips(written, spelling, 1) === 1);

@@ -1,5 +1,5 @@
 import { units, unitSpellings } from '@quern/quantity';
-import { slips, type Span } from '@quern/text';
+import { ownValue, slips, type Span } from '@quern/text';
 import { lineWords } from './classify.js';
 import { Fault } from './fault.js';
 import { endsSentence, firstWords, wordCount } from './prose-shape.js';
@@ -58,7 +58,7 @@ export function explainUnknown(line: string, word: string, at: Span, all: Span):
   if (VERBS.has(lower)) return verb(line, word, at);
   const near = nearWords(lower);
   if (near.length > 0) return unknown(word, `did you mean ${near.map((one) => `“${one}”`).join(' or ')}?`, at);
-  const number = NUMBER_WORDS[lower];
+  const number = ownValue(NUMBER_WORDS, lower);
   if (number !== undefined && wordCount(line) > 1)
     return unknown(word, `write the number in figures: “${number} ${firstWords(after, 3)}”`, at);
   if (line.endsWith(':'))

@@ -2,6 +2,7 @@
 export * from './span.js';
 export * from './source-file.js';
 export * from './edits.js';
+export { ownValue } from './own.js';
 export * from './english.js';
 export * from './suggest.js';
 export * from './diagnostic.js';

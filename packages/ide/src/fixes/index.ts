@@ -127,6 +127,7 @@ export const withoutFix: Readonly<Partial<Record<MessageCode, string>>> = {
   Q27: 'which of the two amounts counts is known to the writer alone',
   Q24: 'which number was meant cannot be seen',
   M16: 'what belongs together is the writer’s to say',
+  M18: 'what belongs together is the writer’s to say',
   V06: 'what should be a recipe of its own is the writer’s to say',
   V07: 'which recipe is meant is the writer’s to say',
   M17: 'how deep the tin is has to be measured',

@@ -1,3 +1,4 @@
+import { ownValue } from '@quern/text';
 import { compare, divide, printDecimal, sum, type Rational } from '@quern/quantity';
 import {
   normaliseName,
@@ -44,7 +45,7 @@ export function hoverName(snapshot: Snapshot, meaning: Meaning, where: Where): s
     case 'class':
       return hoverClass(snapshot, meaning);
     case 'reserved':
-      return RESERVED[normaliseName(meaning.name)];
+      return ownValue(RESERVED, normaliseName(meaning.name));
     case 'file':
       return `File \`${meaning.name}\``;
     default:

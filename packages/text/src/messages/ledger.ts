@@ -1,5 +1,9 @@
 import { defineMessages } from './define.js';
 
+/** A recipe from which so many shares are taken. */
+const manyShares = (count: number): string =>
+  `recipe Broth\n  2 kg water\n  hands 1 min: Pour.\n${'  lose 1 % as water\n'.repeat(count)}`;
+
 /** A recipe of so many makes, each drawing the one before. */
 const manyMakes = (count: number): string =>
   `recipe Tower\n${Array.from({ length: count }, (_, index) => {
@@ -160,6 +164,15 @@ export const ledgerMessages = defineMessages({
     why: 'Every make is followed exactly through all that draw it. No dish has so many parts; a file that does is a mistake or ill will, and would keep every reader waiting.',
     bad: manyMakes(65),
     good: manyMakes(3),
+  },
+  M18: {
+    name: 'too many lines',
+    severity: 'error',
+    text: 'a recipe has at most {most} {what}; this one and those below it in the recipe are left out',
+    help: 'put what belongs together into a recipe of its own and `use` it',
+    why: 'Sums are exact, and with every share that is taken of a share their fractions grow. No dish is written in so many lines; a file that is would keep every reader waiting.',
+    bad: manyShares(101),
+    good: manyShares(3),
   },
   F01: {
     name: 'flours not hundred',

@@ -1,5 +1,5 @@
 import { allergensPromised, normaliseName, type AllergenId, type Food, type RecipeFacts } from '@quern/compiler';
-import type { Place } from '@quern/text';
+import { ownValue, type Place } from '@quern/text';
 import { surelyHolds } from './allergen-tables.js';
 import type { FoodUse, KitchenTraces } from './allergens.js';
 
@@ -101,8 +101,8 @@ const unreadable = (word: string): PromiseTest => ({
 function freeOfTest(written: string): PromiseTest {
   const word = normaliseName(written);
   if (word === 'alcohol') return alcoholTest;
-  const classes = allergensPromised(word) ?? OTHER_WORDS[word];
-  return classes ? allergenTest(word, [...classes, ...(WIDER[word] ?? [])]) : unreadable(word);
+  const classes = allergensPromised(word) ?? ownValue(OTHER_WORDS, word);
+  return classes ? allergenTest(word, [...classes, ...(ownValue(WIDER, word) ?? [])]) : unreadable(word);
 }
 
 /**
