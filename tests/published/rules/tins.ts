@@ -2,7 +2,18 @@
  * Tins: a recipe written for one tin, scaled to another by volume, as `quern sheet --tin` does. Sources:
  * tests/published/bakers.tsv, rows `pan.`.
  */
-import { absolute, compare, exact, multiply, rational, subtract, toDecimal, type Rational } from '@quern/quantity';
+import {
+  absolute,
+  compare,
+  divide,
+  exact,
+  multiply,
+  rational,
+  sizeOf,
+  subtract,
+  toDecimal,
+  type Rational,
+} from '@quern/quantity';
 import { findScale, readScale, type ScaleKind } from '@quern/views';
 import { compileText } from '../compile-text.js';
 import { doesNotApply, found, rule, type Rule } from '../proof.js';
@@ -88,8 +99,14 @@ export const rules: readonly Rule[] = [
     'how much dough a first tin takes; Quern scales from the tin a recipe is written for',
   ),
   doesNotApply(
-    ['pan.space_per_oz', 'pan.space_per_oz.metric'],
+    ['pan.space_per_oz'],
     'the least room for a dough in large bakeries; Quern scales from the tin a recipe is written for',
   ),
+  // The same room in other units, by the sizes of the inch and of the ounce.
+  rule(['pan.space_per_oz.metric'], (row) => {
+    const inch = sizeOf('inch');
+    const metric = toDecimal(divide(multiply(exact('7.6'), multiply(inch, multiply(inch, inch))), sizeOf('oz')), 2);
+    return found(metric === row.value, `${metric} mL/g`);
+  }),
   doesNotApply(['pan.fluted_8.5x4.5'], 'the volume of one maker’s tin; without its shape it cannot be worked out'),
 ];

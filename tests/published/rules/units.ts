@@ -32,12 +32,24 @@ const unit = (id: UnitId, cups: CupSystem = 'us'): Rational => sizeOf(id, cups);
 const tool = (name: ScoopTool, cups: CupSystem = 'us'): Rational => toolSize(name, cups);
 const times = (n: number, d: number, id: UnitId): Rational => multiply(rational(n, d), sizeOf(id));
 
+const cubed = (length: Rational): Rational => multiply(length, multiply(length, length));
+
 /** What the key of a row is called in Quern: its size in ml, g, cm or kJ. */
 const SIZES: Readonly<Record<string, Rational>> = {
   'us.gallon': unit('us-gallon'),
   'us.quart': unit('us-quart'),
   'us.pint.liquid': unit('us-pint'),
   'us.cup': unit('cup'),
+  // Units that the notation does not have, by the parts of those that it has (UCUM, chains down from gallon and pound).
+  'us.fluid_dram': times(1, 8, 'us-fl-oz'),
+  'us.minim': times(1, 480, 'us-fl-oz'),
+  'us.pint.dry': multiply(exact('33.6003125'), cubed(sizeOf('inch'))),
+  'nist811.pint_dry': multiply(exact('33.6003125'), cubed(sizeOf('inch'))),
+  'imp.gill': times(1, 4, 'imperial-pint'),
+  'imp.fluid_drachm': times(1, 8, 'imperial-fl-oz'),
+  'imp.tbsp.british': times(5, 8, 'imperial-fl-oz'),
+  'mass.grain': times(1, 7000, 'lb'),
+  'mass.dram': times(1, 16, 'oz'),
   'us.gill': tool('half-cup'),
   'us.floz': unit('us-fl-oz'),
   'us.tbsp': unit('tbsp'),
@@ -124,6 +136,7 @@ const UNIT_OF = new Map<string, UnitId>([
   ['g', 'g'],
   ['kg', 'kg'],
   ['cm', 'cm'],
+  ['mg', 'mg'],
   ['kJ', 'kj'],
   ['lb', 'lb'],
   ['tbsp', 'tbsp'],
@@ -275,9 +288,9 @@ function cupInOuncesAndMillilitres(row: Row): Finding {
 }
 
 const EXACT_SIZES =
-  /^(us\.(gallon|quart|pint\.liquid|cup|gill|floz|tbsp|tsp)|imp\.(gallon|quart|pint|floz)|mass\.(lb|oz)|length\.inch|energy\.kcal_th|hb44\.\w+\.exact|nist811\.gallon_imp|ucum\.metric_(tbsp|tsp)|nz_uk\.tbsp|au\.(cup|cup_1\/2|tbsp|tsp|tsp_1\/2|tsp_1\/4))$/;
+  /^(us\.(gallon|quart|pint\.(?:liquid|dry)|cup|gill|floz|fluid_dram|minim|tbsp|tsp)|imp\.(gallon|quart|pint|gill|floz|fluid_drachm|tbsp\.british)|mass\.(lb|oz|grain|dram)|length\.inch|energy\.kcal_th|hb44\.\w+\.exact|nist811\.gallon_imp|ucum\.metric_(tbsp|tsp)|nz_uk\.tbsp|au\.(cup|cup_1\/2|tbsp|tsp|tsp_1\/2|tsp_1\/4))$/;
 const ROUNDED_SIZES =
-  /^(nist811\.(cup|floz|pint_liquid|gill|gallon_us|lb|tbsp|tsp)|sp430\.(tsp|tbsp|floz|quarter_cup|gill_half_cup|cup|pint|quart))$/;
+  /^(nist811\.(cup|floz|pint_liquid|pint_dry|gill|gallon_us|lb|tbsp|tsp)|sp430\.(tsp|tbsp|floz|quarter_cup|gill_half_cup|cup|pint|quart))$/;
 
 /** Units, spoons, cups and oven temperatures. */
 export const rules: readonly Rule[] = [
@@ -306,13 +319,6 @@ export const rules: readonly Rule[] = [
   }),
   rule(/^gasmark\.(maker\.)?[\d/]+$/, gasMarks),
   rule(/^gasmark\.exact\./, exactGasMark),
-  doesNotApply(
-    /^(us\.(fluid_dram|minim)|imp\.fluid_drachm|mass\.(grain|dram))$/,
-    'apothecary units are not in the notation',
-  ),
-  doesNotApply(/^(us\.pint\.dry|nist811\.pint_dry)$/, 'dry pints are not in the notation'),
-  doesNotApply(/^imp\.gill$/, 'gills are not in the notation; the US one is compared as half a cup'),
-  doesNotApply(/^imp\.tbsp\.british$/, 'a traditional spoon that no standard fixes'),
   doesNotApply(/^ucum\.code\.(percent|ppm)$/, 'parts of a hundred or a million are not units in Quern'),
   doesNotApply(/^energy\.kcal_IT$/, 'food labels use the thermochemical calorie'),
   doesNotApply(/^nist_kitchen\.gallon_1\/2$/, 'the table marks it as a misprint of its source'),
