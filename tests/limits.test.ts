@@ -85,7 +85,18 @@ describe('beyond the limits', { timeout: 60_000 }, () => {
     const lines = '  1 g butter\n'.repeat(990);
     const one = compiled(`recipe Many\n${lines}  hands 1 min: Melt the butter.\n${variants.join('')}`);
     expect(codes(one)).toEqual(['V06']);
-    expect(one.formulas.length).toBe(21);
+    // Three thousand lines in all, by three times the thousand.
+    expect(one.formulas.length).toBe(4);
+  });
+
+  test('five hundred recipes in a file are cut off', () => {
+    const recipes = Array.from(
+      { length: 500 },
+      (_, index) => `recipe Number ${index}\n  1 g butter\n  hands: Melt the butter.\n`,
+    );
+    const one = compiled(recipes.join(''));
+    expect(codes(one)).toContain('M18');
+    expect(one.formulas.length).toBe(400);
   });
 
   test('two thousand files, each using the next, are not followed', () => {

@@ -8,7 +8,7 @@ import type { FoodBook } from './food-book.js';
 import { FoodScope } from './foods-in-file.js';
 import { checkKitchen } from './checks/kitchen-things.js';
 import { checkUnusedBlocks, outlineNames } from './checks/unused-blocks.js';
-import { MOST_FILES } from './limits.js';
+import { MOST_FILES, recipesWithin } from './limits.js';
 import { compileMenu, type Dishes } from './menu.js';
 import type { Compiled, Culture, Formula, Kitchen, LedgerFood, LineRef, Product, Varied, VaryFrom } from './model.js';
 import { normaliseName, quoted } from './names.js';
@@ -155,7 +155,8 @@ class FileCompiler {
   }
 
   #recipeUnits(shared: Pick<Surroundings, 'foods' | 'cultures' | 'used'>): readonly RecipeUnit[] {
-    const { outline, book, file } = this;
+    const { book, file } = this;
+    const outline = { ...this.outline, recipes: recipesWithin(this.outline.recipes, file, this.report) };
     const key = surroundingsKey(outline, book.version, [...this.#reached]);
     const usesOf: Surroundings['usesOf'] = (facts, report) => this.#usesOf(facts, report);
     const things = new Set(

@@ -27,7 +27,23 @@ const MOST_LINES = 1000;
 const MOST_SHARES = 100;
 
 /** Lines of a recipe and all its variants together. */
-const MOST_VARIED_LINES = 20_000;
+const MOST_VARIED_LINES = 3000;
+
+/** Recipes of one file. */
+const MOST_RECIPES = 400;
+
+/** The recipes of a file as far as they are within the limit. */
+export function recipesWithin(
+  recipes: readonly RecipeBlock[],
+  file: string,
+  report: (d: Diagnostic) => void,
+): readonly RecipeBlock[] {
+  const recipe = recipes[MOST_RECIPES];
+  if (!recipe) return recipes;
+  const args = { whole: 'a file', most: String(MOST_RECIPES), what: 'recipes', it: 'the file' };
+  report(diagnose('M18', linePlace({ file, line: recipe.heading.line }), args));
+  return recipes.slice(0, MOST_RECIPES);
+}
 
 /** The recipe as far as it is within the limits; what is beyond is said once and left out. */
 export function withinLimits(recipe: RecipeBlock, file: string, report: (d: Diagnostic) => void): RecipeBlock {
@@ -71,7 +87,14 @@ function linesWithin(makes: readonly MakeBlock[], file: string, report: (d: Diag
     const item = make.items[over];
     if (!item) continue;
     const [most, what] = shares > MOST_SHARES ? [MOST_SHARES, 'lines that reckon by a share'] : [MOST_LINES, 'lines'];
-    report(diagnose('M18', linePlace({ file, line: item.main.line }), { most: String(most), what }));
+    report(
+      diagnose('M18', linePlace({ file, line: item.main.line }), {
+        whole: 'a recipe',
+        most: String(most),
+        what,
+        it: 'the recipe',
+      }),
+    );
     return [...makes.slice(0, index), { ...make, items: make.items.slice(0, over) }];
   }
   return makes;

@@ -168,8 +168,8 @@ export const ledgerMessages = defineMessages({
   M18: {
     name: 'too many lines',
     severity: 'error',
-    text: 'a recipe has at most {most} {what}; this one and those below it in the recipe are left out',
-    help: 'put what belongs together into a recipe of its own and `use` it',
+    text: '{whole} has at most {most} {what}; this one and those below it in {it} are left out',
+    help: 'put what belongs together into a recipe, or a file, of its own and `use` it',
     why: 'Sums are exact, and with every share that is taken of a share their fractions grow. No dish is written in so many lines; a file that is would keep every reader waiting.',
     bad: manyShares(101),
     good: manyShares(3),
