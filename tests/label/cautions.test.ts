@@ -1,7 +1,8 @@
 /** When each caution speaks, and when it keeps quiet. Figures are checked against their sources in tests/published. */
 import { describe, expect, test } from 'vitest';
-import { cautionRules, GUIDANCE } from '@quern/views';
-import { labelled } from './world.js';
+import type { Formula } from '@quern/compiler';
+import { awakeHours, cautionRules, formulasRequest, GUIDANCE, label, plainCalendar, planClock } from '@quern/views';
+import { formula, labelled } from './world.js';
 
 const found = (text: string) => new Map(labelled(text).value.cautions.map((one) => [one.id, one]));
 const ids = (text: string): string[] => [...found(text).keys()];
@@ -232,6 +233,42 @@ describe('what they say', () => {
     const dough = (flour: string): string => recipe(`200 g ${flour}\n100 g butter\nhands 5 min: Rub.`);
     expect(said(dough('plain flour'), 'raw-flour')).toMatch(/The plain flour is eaten/);
     expect(said(dough('plain flour\n50 g whole rye flour'), 'raw-flour')).toMatch(/whole rye flour are eaten/);
+  });
+
+  // USDA FSIS, Danger Zone: 2 h. The lines alone come to 1 h 45 min; half of the custard waits 2 h 20 min on top.
+  test('time in the danger zone counts what stands idle by the timetable', () => {
+    const text = (keeps: string): string => `recipe Slice
+make custard
+  500 g whole milk
+  100 g egg
+  hob 10 min until 85 C: Thicken.
+${keeps}
+make slice
+  half of custard
+  300 g water
+  hands 10 min: Mix.
+  oven 40 min at 180 C: Bake.
+  wait 90 min: Cool.
+  rest of custard
+  hands 5 min: Spread.
+`;
+    const spoken = (one: Formula, planned: boolean): string | undefined => {
+      const request = formulasRequest([one], undefined);
+      const timetable =
+        planned && request
+          ? planClock(request, { mode: 'free', calendar: plainCalendar(awakeHours(undefined)) }).value
+          : undefined;
+      return label(one, { market: 'eu', ...(timetable && { timetable }) }).value.cautions.find(
+        ({ id }) => id === 'danger-zone',
+      )?.text;
+    };
+    expect(spoken(formula(text('')), false)).toBeUndefined();
+    expect(spoken(formula(text('')), true)).toMatch(
+      /can stand 1 h 45 min in all .*\(by the lines at their longest, 2 h 25 min as the clock plans it, 2 h 20 min of it idle between steps\)/,
+    );
+    // Kept cold in between, it does not.
+    expect(spoken(formula(text('  keeps 1 d at 4 C\n')), true)).toBeUndefined();
+    expect(spoken(formula(text('').replace('wait 90', 'wait 180')), false)).toMatch(/without what stands idle/);
   });
 
   // FDA, Bad Bug Book: soak 5 h, boil 30 min in fresh water. Consumer pages say 10 min.

@@ -4,12 +4,22 @@ import {
   labelJson,
   labelPage,
   labelText,
+  planDated,
   TAG_SIZES,
   tagPage,
   tagText,
   type TagSize,
 } from '@quern/publish';
-import { label as makeLabel, MARKETS, type Label, type LabelOptions } from '@quern/views';
+import type { Formula } from '@quern/compiler';
+import {
+  awakeHours,
+  formulasRequest,
+  label as makeLabel,
+  MARKETS,
+  type ClockPlan,
+  type Label,
+  type LabelOptions,
+} from '@quern/views';
 import { defineCommand, UsageError, type ExitCode } from '../command.js';
 import { chooseFormula, foodBook, loadFile, RECIPE_OPTIONS, tellErrors, type Loaded } from '../recipe/load.js';
 import { giveOut, OUTPUT_OPTION } from '../recipe/output-option.js';
@@ -71,7 +81,9 @@ export const label = defineCommand({
     const day = dateOption('day', options.day);
     const madeOn = dateOption('made-on', options['made-on']);
     const loaded = loadFile(path, system, options.root);
-    const { value, diagnostics } = makeLabel(chooseFormula(loaded, options), {
+    const formula = chooseFormula(loaded, options);
+    const { value, diagnostics } = makeLabel(formula, {
+      ...optional('timetable', timetableOf(formula, loaded)),
       market: MARKETS.find((one) => one === options.market) ?? 'none',
       kitchens: loaded.compiled.kitchens,
       sourceText: (id) => foodBook().source(id),
@@ -100,6 +112,13 @@ export const label = defineCommand({
     return (failed || (options.strict && !value.complete) ? 1 : 0) satisfies ExitCode;
   },
 });
+
+/** The recipe as the clock plans it by itself, without a date; undefined when it cannot be planned. */
+function timetableOf(formula: Formula, { compiled }: Loaded): ClockPlan | undefined {
+  const [kitchen] = compiled.kitchens;
+  const request = formula.broken ? undefined : formulasRequest([formula], kitchen);
+  return request && planDated(request, { kind: 'undated', courses: false }, awakeHours(kitchen)).plan;
+}
 
 /** A property that is there only when it has a value. */
 function optional<K extends string, V>(name: K, value: V | undefined): { readonly [P in K]?: V } {

@@ -22,6 +22,7 @@ import {
   type Rational,
 } from '@quern/quantity';
 import { diagnose, type Diagnostic, type Outcome, type Place } from '@quern/text';
+import type { Timetable } from '../common/timetable.js';
 import { allergensOf, foodUses, type AllergenAccount, type FoodUse, type KitchenTraces } from './allergens.js';
 import { cautionFactsOf } from './cautions/facts-of.js';
 import { cautionsOf, GUIDANCE } from './cautions/registry.js';
@@ -51,6 +52,8 @@ export interface LabelOptions {
   readonly kitchens?: readonly Kitchen[];
   /** Names of what a picture on the label shows, for the percentages. */
   readonly pictured?: readonly string[];
+  /** The timetable as the clock plans it, for the cautions about time; without it they go by the lines at their longest. */
+  readonly timetable?: Timetable;
   /** The text of a source of the food table by its id, as `FoodBook.source` gives it; for tracing the figures. */
   readonly sourceText?: (id: string) => string | undefined;
 }
@@ -91,7 +94,7 @@ export interface Label {
 
 /** The label of a compiled recipe or variant for a market. */
 export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
-  const { uses, kitchens, promises, facts } = account(formula, options.kitchens ?? []);
+  const { uses, kitchens, promises, facts } = account(formula, options.kitchens ?? [], options.timetable);
   const composition = compositionOf(formula);
   const nutrition = nutritionOf(composition);
   const allergens = allergensOf(uses, options.market, {
@@ -132,13 +135,13 @@ export function label(formula: Formula, options: LabelOptions): Outcome<Label> {
 }
 
 /** What the label and its messages both rest on; the figures and the statement are not part of it, for they take the time. */
-function account(formula: Formula, inKitchens: NonNullable<LabelOptions['kitchens']>) {
+function account(formula: Formula, inKitchens: NonNullable<LabelOptions['kitchens']>, timetable?: Timetable) {
   const uses = foodUses(formula);
   const kitchens = tracesOf(inKitchens);
   const promises = promisesOf(formula.facts, (keyword) => keywordPlace(formula, keyword)).map((one) =>
     judge(one, uses, kitchens),
   );
-  const facts = cautionFactsOf(formula, roomOf(inKitchens));
+  const facts = cautionFactsOf(formula, { room: roomOf(inKitchens), timetable });
   return { uses, kitchens, promises, facts };
 }
 

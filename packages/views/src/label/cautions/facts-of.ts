@@ -1,34 +1,28 @@
 import { linePlace, type Food, type Formula, type InItem, type Make, type Part, type StepItem } from '@quern/compiler';
-import {
-  add,
-  compare,
-  divide,
-  multiply,
-  rational,
-  sign,
-  subtract,
-  sum,
-  ZERO,
-  HUNDRED,
-  type Rational,
-} from '@quern/quantity';
-import type { Temperature } from '@quern/syntax';
+import { add, compare, divide, multiply, sign, subtract, sum, ZERO, HUNDRED, type Rational } from '@quern/quantity';
 import type { Place } from '@quern/text';
 import { waysToDish } from '../allergens.js';
+import type { Timetable } from '../../common/timetable.js';
 import { compositionOf } from '../composition.js';
 import { ALCOHOL_DENSITY, saltOfSodium } from '../energy.js';
 import { nutritionOf } from '../nutrition.js';
 import type { CautionFacts, CautionFood, Heating, KeepingClaim, PotFacts, Standing } from './facts.js';
+import { around, celsius, core, heatLane, isBreadOrDry } from './steps.js';
+import { plannedTimes, plannedWays, type PlannedTimes } from './planned.js';
+import { Routes, type Step } from './routes.js';
 
-/** A step on the way of a food, in the make where it happens. */
-interface Step {
-  readonly formula: Formula;
-  readonly make: Make;
-  readonly item: StepItem;
+/** What is known of the kitchen and the day besides the recipe. */
+export interface CautionWorld {
+  /** The kitchen's own temperature in degrees Celsius, if it says. */
+  readonly room?: Rational | undefined;
+  /** The timetable as it is planned, if somebody planned it. */
+  readonly timetable?: Timetable | undefined;
 }
 
-/** Makes the account that the cautions look at. `room` is the kitchen's own temperature in degrees Celsius, if it says. */
-export function cautionFactsOf(formula: Formula, room?: Rational): CautionFacts {
+/** Makes the account that the cautions look at. */
+export function cautionFactsOf(formula: Formula, world: CautionWorld = {}): CautionFacts {
+  const { room } = world;
+  const plan = world.timetable && plannedTimes(world.timetable);
   const ways = waysToDish(formula);
   const dishKeys = new Set(formula.makes.at(-1)?.pot.parts.map((part) => part.food.key) ?? []);
   const pots = new Map<Make, PotFacts>();
@@ -53,7 +47,7 @@ export function cautionFactsOf(formula: Formula, room?: Rational): CautionFacts 
     for (const [index, item] of make.items.entries()) {
       if (item.kind !== 'in') continue;
       for (const each of [item, ...item.alternatives]) {
-        foods.push(...foodsOf(one, make, index, each, dishKeys, route, pots, room));
+        foods.push(...foodsOf(one, make, index, each, dishKeys, route, pots, room, plan));
       }
     }
   }
@@ -90,8 +84,12 @@ function foodsOf(
   routes: Routes,
   pots: ReadonlyMap<Make, PotFacts>,
   room: Rational | undefined,
+  plan: PlannedTimes | undefined,
 ): CautionFood[] {
-  const way = once(() => wayOf(routes.after(formula, make, index), pots, room));
+  const way = once(() => ({
+    ...wayOf(routes.after(formula, make, index), pots, room),
+    ...(plan && { planned: plannedWays(routes.ways(formula, make, index), plan, pots, room) }),
+  }));
   const where: Whereabouts = { note: item.content.note?.text ?? '', make: make.name, place: linePlace(item.ref), way };
   const { source } = item;
   const { grams } = item.weighed;
@@ -113,7 +111,7 @@ function foodsOf(
   return [];
 }
 
-type Way = Pick<CautionFood, 'heatings' | 'standings'>;
+type Way = Pick<CautionFood, 'heatings' | 'standings' | 'planned'>;
 
 /** What heats a food and where it stands, from the steps after it. */
 function wayOf(steps: readonly Step[], pots: ReadonlyMap<Make, PotFacts>, room: Rational | undefined): Way {
@@ -164,89 +162,13 @@ class FoodOnItsWay implements CautionFood {
   get standings(): readonly Standing[] {
     return this.#way().standings;
   }
-}
 
-/** Follows a food through the steps after it, in its make and in every make that draws what it went into. */
-class Routes {
-  readonly #draws: { readonly formula: Formula; readonly make: Make; readonly index: number; readonly item: InItem }[] =
-    [];
-
-  constructor(dish: Formula) {
-    for (const { formula, makes } of waysToDish(dish)) {
-      for (const make of formula.makes) {
-        if (!makes.has(make.index)) continue;
-        for (const [index, item] of make.items.entries()) {
-          if (item.kind !== 'in') continue;
-          for (const each of [item, ...item.alternatives]) {
-            if (each.source.kind === 'product') this.#draws.push({ formula, make, index, item: each });
-          }
-        }
-      }
-    }
-  }
-
-  after(formula: Formula, make: Make, from: number): Step[] {
-    const steps: Step[] = [];
-    const seen = new Set<Make>();
-    const walk = (one: Formula, where: Make, index: number): void => {
-      if (seen.has(where)) return;
-      seen.add(where);
-      for (const item of where.items.slice(index + 1))
-        if (item.kind === 'step') steps.push({ formula: one, make: where, item });
-      for (const draw of this.#draws)
-        if (this.#drawsFrom(draw, one, where, index)) walk(draw.formula, draw.make, draw.index);
-    };
-    walk(formula, make, from);
-    return steps;
-  }
-
-  /** Whether a draw takes what stood in a make's pot after a line: the make itself, or what was saved later. */
-  #drawsFrom(
-    draw: { readonly formula: Formula; readonly item: InItem },
-    formula: Formula,
-    make: Make,
-    index: number,
-  ): boolean {
-    if (draw.item.source.kind !== 'product') return false;
-    const product = draw.formula.products.get(draw.item.source.product);
-    if (!product) return false;
-    if (product.formula) return product.formula === formula && make === formula.makes.at(-1);
-    if (draw.formula !== formula || product.makeIndex !== make.index) return false;
-    return product.kind !== 'saved' || product.itemIndex > index;
+  get planned(): CautionFood['planned'] {
+    return this.#way().planned;
   }
 }
 
 // ---------------------------------------------------------------- steps
-
-function celsius(value: Rational, scale: Temperature['scale']): Rational {
-  return scale === 'C' ? value : divide(multiply(subtract(value, rational(32)), rational(5)), rational(9));
-}
-
-function around(item: StepItem): Rational | undefined {
-  const found: Rational[] = [];
-  for (const clause of item.content.clauses) {
-    if (clause.kind !== 'at') continue;
-    found.push(celsius(clause.temperature.low, clause.temperature.scale));
-    if (clause.change) found.push(celsius(clause.change.to.low, clause.change.to.scale));
-  }
-  return found.reduce<Rational | undefined>((a, b) => (a && compare(a, b) <= 0 ? a : b), undefined);
-}
-
-function core(item: StepItem): Rational | undefined {
-  for (const clause of item.content.clauses) {
-    if (clause.kind === 'until' && clause.temperature) return celsius(clause.temperature.low, clause.temperature.scale);
-  }
-  return undefined;
-}
-
-/** The lane in which a step heats the food: `oven`, `hob`, or hands that use the hob. */
-function heatLane(item: StepItem): 'oven' | 'hob' | undefined {
-  const { lane, clauses } = item.content;
-  if (lane === 'oven' || lane === 'hob') return lane;
-  const uses = clauses.flatMap((clause) => (clause.kind === 'using' ? clause.things.map((thing) => thing.name) : []));
-  if (uses.includes('hob') || uses.includes('ring')) return 'hob';
-  return uses.includes('oven') ? 'oven' : undefined;
-}
 
 function heating(item: StepItem): Heating | undefined {
   const lane = heatLane(item);
@@ -279,12 +201,6 @@ function standing(
     make: make.name,
     place: linePlace(item.ref),
   };
-}
-
-/** A leavened dough or its bread; or something with little water (common practice, no source: less than 35 g in 100 g). */
-function isBreadOrDry(pot: PotFacts): boolean {
-  if (pot.leavened && pot.flour.n * 10n >= pot.flour.d * 3n) return true;
-  return pot.water !== undefined && compare(pot.water, rational(35)) < 0;
 }
 
 function acidityOf(makes: readonly Make[]): { readonly pH: Rational; readonly place: Place } | undefined {

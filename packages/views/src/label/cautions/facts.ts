@@ -35,6 +35,11 @@ export interface Standing {
   readonly place: Place;
 }
 
+/** A stretch of a planned timetable in which nobody heats the food: a step, or standing idle until the next. */
+export interface PlannedStretch extends Pick<Standing, 'minutes' | 'celsius' | 'breadOrDry' | 'afterHeat' | 'place'> {
+  readonly idle: boolean;
+}
+
 /** One food on the way to the dish, with what happens after it goes in. */
 export interface CautionFood {
   readonly name: string;
@@ -49,6 +54,8 @@ export interface CautionFood {
   readonly make: string;
   readonly heatings: readonly Heating[];
   readonly standings: readonly Standing[];
+  /** By the timetable that was planned, each way from where the food goes in to where it ends; undefined without one. */
+  readonly planned?: readonly (readonly PlannedStretch[])[] | undefined;
   readonly place: Place;
 }
 

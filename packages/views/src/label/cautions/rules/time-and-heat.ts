@@ -1,4 +1,5 @@
-import { add, compare, rational, ZERO, type Rational } from '@quern/quantity';
+import { add, compare, rational, sign, ZERO, type Rational } from '@quern/quantity';
+import type { Place } from '@quern/text';
 import type { CautionFacts, CautionFood, Standing } from '../facts.js';
 import { coldHold, cooling as coolingFigures, coreTemperatures, dangerZone as zone, MEAT_REST } from '../figures.js';
 import type { CautionRule } from '../rule.js';
@@ -21,18 +22,18 @@ const spoilsOnceCooked = (food: CautionFood): boolean =>
   food.flags.includes('cooked-rice') ||
   food.roles.some((role) => role === 'pulse' || role === 'vegetable');
 
-const inZone = ({ celsius }: Standing): boolean =>
+const inZone = ({ celsius }: Pick<Standing, 'celsius'>): boolean =>
   // Without a temperature it stands in the room.
   !celsius || (compare(celsius, zone.low) > 0 && compare(celsius, zone.high) < 0);
-const isHot = ({ celsius }: Standing): boolean =>
+const isHot = ({ celsius }: Pick<Standing, 'celsius'>): boolean =>
   celsius !== undefined && compare(celsius, zone.hot) > 0 && compare(celsius, zone.high) < 0;
-const minutesOf = (standings: readonly Standing[]): Rational =>
+const minutesOf = (standings: readonly Pick<Standing, 'minutes'>[]): Rational =>
   standings.reduce((sum, one) => add(sum, one.minutes), ZERO);
 
 export const dangerZone: CautionRule = {
   id: 'danger-zone',
   title: 'Time between 4 and 60 °C',
-  when: 'the waits and bench work after a perishable food goes in (rice, pulses and vegetables: after they are cooked) come to more than 2 h between 4 and 60 °C (1 h above 32 °C), each at its longest; a leavened dough, bread and dry things are left out',
+  when: 'the waits and bench work after a perishable food goes in (rice, pulses and vegetables: after they are cooked) come to more than 2 h between 4 and 60 °C (1 h above 32 °C), each at its longest, or as the clock plans them, with what stands idle between (`quern label` asks the clock; elsewhere the lines alone count); a leavened dough, bread and dry things are left out',
   reason: 'Bacteria grow fastest there, and some of their poisons outlast cooking.',
   source:
     'USDA FSIS, Danger Zone (40-140 °F): 2 h, above 90 °F 1 h; leaving out doughs and dry goods is common practice, no source',
@@ -40,25 +41,63 @@ export const dangerZone: CautionRule = {
     const sums = foods.filter(spoilsOnceCooked).map((food) => {
       const counts = isPerishable(food) ? food.standings : food.standings.filter((one) => one.afterHeat);
       const warm = counts.filter((one) => inZone(one) && !one.breadOrDry);
-      return { food, warm, minutes: minutesOf(warm), hot: minutesOf(warm.filter(isHot)) };
+      return { food, warm, minutes: minutesOf(warm), hot: minutesOf(warm.filter(isHot)), planned: plannedSum(food) };
     });
     const over = sums.filter(
       // A wait without an end may be any length.
-      ({ minutes, hot, warm }) =>
-        compare(minutes, zone.longest) > 0 || compare(hot, zone.longestHot) > 0 || warm.some(({ orMore }) => orMore),
+      ({ minutes, hot, warm, planned }) =>
+        isTooLong(minutes, hot) ||
+        warm.some(({ orMore }) => orMore) ||
+        (planned !== undefined && isTooLong(planned.minutes, planned.hot)),
     );
+    const length = ({ minutes, planned }: (typeof over)[number]): Rational =>
+      planned && compare(planned.minutes, minutes) > 0 ? planned.minutes : minutes;
     const worst = over.reduce<(typeof over)[number] | undefined>(
-      (a, b) => (a && compare(a.minutes, b.minutes) >= 0 ? a : b),
+      (a, b) => (a && compare(length(a), length(b)) >= 0 ? a : b),
       undefined,
     );
     if (!worst) return undefined;
+    const { planned } = worst;
+    const orMore = worst.warm.some((one) => one.orMore) ? ' or more' : '';
+    const idle = planned && sign(planned.idle) > 0 ? `, ${time(planned.idle)} of it idle between steps` : '';
+    const account = planned
+      ? `by the lines at their longest, ${time(planned.minutes)} as the clock plans it${idle}`
+      : 'by the lines at their longest, without what stands idle between steps';
     return {
       weight: 'check',
-      text: `The ${namesOf(over.map(({ food }) => food))} can stand ${time(worst.minutes)}${worst.warm.some(({ orMore }) => orMore) ? ' or more' : ''} in all between ${degrees(zone.low)} and ${degrees(zone.high)}; published guidance is ${time(zone.longest)} at most, ${time(zone.longestHot)} above ${degrees(zone.hot)}. Keep them cold until they are needed, or say at which temperature they stand.`,
-      places: worst.warm.map((one) => one.place),
+      text: `The ${namesOf(over.map(({ food }) => food))} can stand ${time(worst.minutes)}${orMore} in all between ${degrees(zone.low)} and ${degrees(zone.high)} (${account}); published guidance is ${time(zone.longest)} at most, ${time(zone.longestHot)} above ${degrees(zone.hot)}. Keep them cold until they are needed, or say at which temperature they stand.`,
+      places: uniquePlaces([...worst.warm.map((one) => one.place), ...(planned?.places ?? [])]),
     };
   },
 };
+
+const isTooLong = (minutes: Rational, hot: Rational): boolean =>
+  compare(minutes, zone.longest) > 0 || compare(hot, zone.longestHot) > 0;
+
+/** Time in the zone by the planned timetable, on the longest way that the food takes; undefined without a timetable. */
+function plannedSum(
+  food: CautionFood,
+):
+  | { readonly minutes: Rational; readonly hot: Rational; readonly idle: Rational; readonly places: readonly Place[] }
+  | undefined {
+  const ways = food.planned?.map((way) => {
+    const warm = way.filter((one) => inZone(one) && !one.breadOrDry && (isPerishable(food) || one.afterHeat));
+    return {
+      minutes: minutesOf(warm),
+      hot: minutesOf(warm.filter(isHot)),
+      idle: minutesOf(warm.filter(({ idle }) => idle)),
+      places: warm.map(({ place }) => place),
+    };
+  });
+  return ways?.reduce<NonNullable<typeof ways>[number] | undefined>(
+    (a, b) => (a && compare(a.minutes, b.minutes) >= 0 ? a : b),
+    undefined,
+  );
+}
+
+function uniquePlaces(places: readonly Place[]): Place[] {
+  return [...new Map(places.map((one) => [`${one.file}:${one.start}`, one])).values()];
+}
 
 const isCold = (celsius: Rational | undefined): boolean => celsius !== undefined && compare(celsius, rational(8)) <= 0;
 
