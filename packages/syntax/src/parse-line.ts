@@ -26,7 +26,9 @@ export const MOST_CHARACTERS = 4000;
 /** How an in line is written. */
 const IN_FORM = 'AMOUNT NAME = MEASURE, note';
 
-const parser = new LineParser();
+let known: LineParser | undefined;
+/** The grammar, made ready when a line first needs it: that takes longer than reading a recipe of plain lines. */
+const grammar = (): LineParser => (known ??= new LineParser());
 
 /** Reads one line. Never throws; whatever is wrong stands in the messages, with spans from the start of the line. */
 export function parseLine(text: string): ParsedLine {
@@ -91,6 +93,7 @@ type Bare = Omit<LineContent, 'indent'>;
 
 /** Runs the rule of a line on its tokens. */
 function run(text: string, rule: RuleName | 'moreLine', tokens: IToken[], form: string): Bare {
+  const parser = grammar();
   parser.begin(text, tokens, 0);
   const content = parser[rule]() as Bare;
   const error = parser.errors[0];
@@ -155,7 +158,7 @@ function sayProse(text: string, indent: number, messages: Diagnostic[]): void {
 }
 
 function sayTypographic(messages: Diagnostic[]): void {
-  const token = parser.typographic;
+  const token = grammar().typographic;
   if (token === undefined) return;
   const span = { start: token.startOffset, end: (token.endOffset ?? token.startOffset) + 1 };
   say(messages, 'L04', span, { mark: token.image, plain: plain(token.image), also: '' });
@@ -302,6 +305,7 @@ function unclosed(text: string): number {
 
 function readBracket(bracket: Bracket, messages: Diagnostic[]): Bracket {
   try {
+    const parser = grammar();
     parser.begin(bracket.text, tokenize(bracket.text, 'note'), bracket.span.start + 1);
     const found = parser.bracket();
     if (parser.errors.length === 0 && found.amount !== undefined) {

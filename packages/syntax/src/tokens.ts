@@ -196,7 +196,9 @@ const modes = {
 };
 export type LexicalMode = keyof typeof modes;
 
-const lexer = new Lexer({ modes, defaultMode: 'note' }, { positionTracking: 'full' });
+let known: Lexer | undefined;
+/** Made ready when it is first needed. */
+const lexer = (): Lexer => (known ??= new Lexer({ modes, defaultMode: 'note' }, { positionTracking: 'full' }));
 
 /** Every token that the parser may meet. */
 export const vocabulary: readonly TokenType[] = [
@@ -285,7 +287,7 @@ function merged(first: IToken, last: IToken, type: TokenType, payload?: Payload)
  * @param from where in `text` to begin: the words before it are already known (the opening of the line).
  */
 export function tokenize(text: string, mode: LexicalMode): IToken[] {
-  const { tokens, errors } = lexer.tokenize(text, mode);
+  const { tokens, errors } = lexer().tokenize(text, mode);
   if (errors.length > 0) throw new LexerGap(errors);
   for (const token of tokens) settle(token);
   join(tokens);
