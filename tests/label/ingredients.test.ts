@@ -1,5 +1,6 @@
 /** The statement of ingredients: order, water, compounds, percentages, allergens set apart. */
 import { describe, expect, test } from 'vitest';
+import { labelText } from '@quern/publish';
 import type { AllergenId, Food, FoodRole } from '@quern/compiler';
 import { exact, rational } from '@quern/quantity';
 import {
@@ -203,6 +204,39 @@ make slices
 ${PASTRY}`).value;
     expect(words(value.statement.items)).toBe('pears (74 %), puff [plain flour (WHEAT), butter (MILK), water]');
     expect(value.allergens.contains.map(({ name }) => name)).toEqual(['wheat', 'milk']);
+  });
+
+  // 21 CFR 101.4(b)(2) and Regulation (EU) No 1169/2011, Annex VII, Part E: a compound ingredient is followed by a list of
+  // its own ingredients, each level by weight. That lists nest is common practice.
+  test('a compound of a compound nests, brackets in brackets', () => {
+    const value = labelled(`recipe Pear Slices
+gives 8 slices
+use base from base.quern
+
+make slices
+  300 g base
+  100 g butter
+  100 g pears
+  hands 10 min: Lay the pears on.
+=== base.quern
+recipe Base
+gives 1 base of 500 g
+use puff from puff.quern
+
+make base
+  200 g puff
+  260 g almond paste
+  40 g butter
+  hands 5 min: Spread.
+=== puff.quern
+${PASTRY}`).value;
+    // By hand: of 300 g of base 120 g are puff, 156 g almond paste, 24 g butter; in the puff flour stands first.
+    expect(words(value.statement.items)).toBe(
+      'base [ALMOND paste, puff [plain flour (WHEAT), butter (MILK), water], butter (MILK)], butter (MILK), pears (20 %)',
+    );
+    expect(labelText(value, { width: 400 })).toMatch(
+      /base \(.*puff \[plain flour \(WHEAT\), butter \(MILK\), water\], butter/,
+    );
   });
 
   test('what is cooked with and taken out is named apart, its allergens too', () => {

@@ -42,11 +42,14 @@ function join(lists: readonly (readonly Run[])[], between: string): Run[] {
   return lists.flatMap((list, index) => (index === 0 ? list : [plain(between), ...list]));
 }
 
-function itemRuns(item: StatementItem): Run[] {
+/** An item with its parts in brackets; brackets in brackets are square, and round again inside those. */
+function itemRuns(item: StatementItem, depth = 0): Run[] {
   const runs: Run[] = item.segments.map(({ text, emphasis }) => ({ text, strong: emphasis }));
   if (item.quantity !== undefined) runs.push(plain(` (${item.quantity})`));
   if (item.parts.length > 0) {
-    runs.push(plain(' ('), ...join(item.parts.map(itemRuns), ', '), plain(')'));
+    const [open, close] = depth % 2 === 0 ? [' (', ')'] : [' [', ']'];
+    const parts = item.parts.map((part) => itemRuns(part, depth + 1));
+    runs.push(plain(open), ...join(parts, ', '), plain(close));
   } else if (!item.inTable) {
     runs.push(plain(' [not in the food table]'));
   }
@@ -56,7 +59,7 @@ function itemRuns(item: StatementItem): Run[] {
 /** The statement of ingredients as one sentence. */
 export function ingredientRuns(statement: Statement): Run[] {
   const lists = [
-    ...statement.items.map(itemRuns),
+    ...statement.items.map((item) => itemRuns(item)),
     ...statement.unweighed.map((item) => [...itemRuns(item), plain(' (amount not known)')]),
   ];
   return lists.length === 0 ? [plain('none are written.')] : [...join(lists, ', '), plain('.')];
@@ -65,7 +68,14 @@ export function ingredientRuns(statement: Statement): Run[] {
 /** What was cooked with and taken out again; undefined when nothing was. */
 export function takenOutRuns(statement: Statement): Run[] | undefined {
   if (statement.takenOut.length === 0) return undefined;
-  return [plain('Cooked with and taken out: '), ...join(statement.takenOut.map(itemRuns), ', '), plain('.')];
+  return [
+    plain('Cooked with and taken out: '),
+    ...join(
+      statement.takenOut.map((item) => itemRuns(item)),
+      ', ',
+    ),
+    plain('.'),
+  ];
 }
 
 const mentioned = (mentions: readonly AllergenMention[]): string =>

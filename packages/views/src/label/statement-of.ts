@@ -1,4 +1,4 @@
-import { massOf, type Food, type Formula, type LedgerFood, type Part } from '@quern/compiler';
+import { massOf, type Food, type Formula, type LedgerFood, type Part, type Product } from '@quern/compiler';
 import { add, isZero, multiply, ONE, subtract, sum, ZERO, type Rational } from '@quern/quantity';
 import { waysToDish, type FoodUse } from './allergens.js';
 import type { Composition } from './composition.js';
@@ -8,7 +8,7 @@ import type { StatementEntry, StatementInput } from './ingredients.js';
 /*
  * From the ledger to what an ingredient statement needs. A food counts by what went in and stayed, whatever water left it
  * later, and without peel, stone or shell that were weighed with it; foods of this recipe's own makes are named one by
- * one, and something from another file is a compound.
+ * one, and something from another file is a compound, with compounds in it where that file uses others in turn.
  */
 
 interface Gathered {
@@ -36,29 +36,17 @@ export function statementInputOf(
   pictured: readonly string[],
 ): StatementInput {
   const parts = formula.makes.at(-1)?.pot.parts ?? [];
-  const own = new Map<string, Gathered>();
-  const compounds = new Map<string, Map<string, Gathered>>();
+  const dish = newCompound();
   const weighed = weighedAsOf(waysToDish(formula));
   let inedible = ZERO;
   for (const part of parts) {
     const { eaten } = weighed(part);
     inedible = add(inedible, multiply(massOf(part), subtract(ONE, eaten)));
-    const compound = part.origin.file === formula.file ? undefined : usedName(formula, part);
-    if (compound === undefined) {
-      gather(own, part, eaten);
-      continue;
-    }
-    const inside = compounds.get(compound) ?? new Map<string, Gathered>();
-    compounds.set(compound, inside);
-    gather(inside, part, eaten);
+    gather(compoundOf(dish, formula, part).foods, part, eaten);
   }
   const choices = new Map<string, Food>();
   for (const { choice, name, food } of uses) if (choice === 'class' && food) choices.set(name, food);
-  const entries: StatementEntry[] = [...own.values()].map((one) => entryOf(one, choices));
-  for (const [name, inside] of compounds) {
-    const each = [...inside.values()].map((one) => entryOf(one, choices));
-    entries.push({ name, grams: sum(each.map(({ grams }) => grams ?? ZERO)), parts: each });
-  }
+  const entries = entriesOf(dish, choices);
   const unweighed = unweighedEntries(composition, uses, entries);
   return {
     entries: [...entries, ...unweighed, ...unreadEntries(uses)],
@@ -69,15 +57,47 @@ export function statementInputOf(
   };
 }
 
-/** The local name of the thing from another file through which a part came. */
-function usedName(formula: Formula, part: Part): string | undefined {
+/** A dish, or a thing from another file: its own foods, and what it has from other files in turn. */
+interface Compound {
+  readonly foods: Map<string, Gathered>;
+  readonly compounds: Map<string, Compound>;
+}
+
+const newCompound = (): Compound => ({ foods: new Map(), compounds: new Map() });
+
+/** The compound into which a part goes, through every file that it came by. */
+function compoundOf(dish: Compound, formula: Formula, part: Part): Compound {
+  let inside = dish;
+  let one: Formula | undefined = formula;
+  while (one && part.origin.file !== one.ref.file) {
+    const used = usedProduct(one, part);
+    if (!used) break;
+    const next = inside.compounds.get(used.name) ?? newCompound();
+    inside.compounds.set(used.name, next);
+    inside = next;
+    one = used.formula;
+  }
+  return inside;
+}
+
+function entriesOf({ foods, compounds }: Compound, choices: ReadonlyMap<string, Food>): StatementEntry[] {
+  const own = [...foods.values()].map((one) => entryOf(one, choices));
+  const others = [...compounds].map(([name, inside]): StatementEntry => {
+    const parts = entriesOf(inside, choices);
+    return { name, grams: sum(parts.map(({ grams }) => grams ?? ZERO)), parts };
+  });
+  return [...own, ...others];
+}
+
+/** The thing from another file through which a part came. */
+function usedProduct(formula: Formula, part: Part): Product | undefined {
   const used = [...formula.products.values()].filter((product) => product.kind === 'used');
-  const direct = used.find((product) => product.name === part.via);
-  if (direct) return direct.name;
-  const holding = used.find((product) =>
-    product.parts.some((one) => one.food.key === part.food.key && one.origin.file === part.origin.file),
+  return (
+    used.find((product) => product.name === part.via) ??
+    used.find((product) =>
+      product.parts.some((one) => one.food.key === part.food.key && one.origin.file === part.origin.file),
+    )
   );
-  return holding?.name;
 }
 
 /**
@@ -89,7 +109,8 @@ function unweighedEntries(
   uses: readonly FoodUse[],
   entries: readonly StatementEntry[],
 ): StatementEntry[] {
-  const weighed = new Set(entries.flatMap((entry) => [entry.name, ...(entry.parts ?? []).map((part) => part.name)]));
+  const namesIn = (entry: StatementEntry): string[] => [entry.name, ...(entry.parts ?? []).flatMap(namesIn)];
+  const weighed = new Set(entries.flatMap(namesIn));
   const wanting = new Set(composition.unweighed.map(({ name }) => name));
   const named = namesOf(uses).filter(({ name }) => !weighed.has(name) && (composition.withheld || wanting.has(name)));
   // A name written in another way than at first is found by its food.
