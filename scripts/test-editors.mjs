@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { bundle } from './bundle.mjs';
 import { importTs, root } from './run-ts.mjs';
 import { vscode } from './test-vscode.mjs';
+import { web } from './test-web.mjs';
 
 const server = join(root, 'packages', 'server', 'dist', 'quern-server.cjs');
 const script = (name) => join(root, 'tests', 'editor', name);
@@ -35,6 +36,7 @@ const runs = {
   emacs: () => terminals(['emacs']),
   kate: () => terminals(['kate']),
   vscode,
+  web,
 };
 
 const wanted = process.argv.slice(2);

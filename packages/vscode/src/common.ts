@@ -19,7 +19,8 @@ export function clientOptions(context: vscode.ExtensionContext): LanguageClientO
     initializationOptions: {
       commands: [...Object.values(COMMANDS), 'quern.compare'],
       docs: vscode.Uri.joinPath(context.extensionUri, 'dist', 'docs').toString(),
-      settings: vscode.workspace.getConfiguration('quern'),
+      // As plain data: what the editor gives has functions, which cannot be sent to a worker.
+      settings: JSON.parse(JSON.stringify(vscode.workspace.getConfiguration('quern'))) as unknown,
     },
     markdown: { isTrusted: false, supportHtml: false },
   };
