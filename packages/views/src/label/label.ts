@@ -13,12 +13,15 @@ import {
   compare,
   divide,
   HUNDRED,
+  middle,
   multiply,
   ONE,
   rational,
   sign,
+  sizeOf,
   subtract,
   toExactText,
+  units,
   type Rational,
 } from '@quern/quantity';
 import { diagnose, type Diagnostic, type Outcome, type Place } from '@quern/text';
@@ -183,11 +186,12 @@ function weightText(nutrition: Nutrition): Label['weight'] {
 
 function portionText(
   portion: PortionSize,
-  { facts, servings }: Formula,
+  formula: Formula,
   { weight }: Nutrition,
   market: Market,
 ): Label['portions'][number] {
   const { name, count } = portion;
+  const { facts, servings } = formula;
   const range = count === servings ? facts.serves?.content.range : undefined;
   return {
     name,
@@ -196,8 +200,18 @@ function portionText(
       compare(range.low, range.high) !== 0 && {
         between: [toExactText(range.low), toExactText(range.high)] as const,
       }),
-    ...((market === 'us' || market === 'ca') && { household: householdServing(portion, weight?.usual) }),
+    ...((market === 'us' || market === 'ca') && {
+      household: householdServing(portion, { weight: weight?.usual, millilitres: millilitresGiven(formula) }, market),
+    }),
   };
+}
+
+/** The volume that the recipe says it gives: '2 bottles of 750 ml', '1.2 l'. */
+function millilitresGiven({ facts: { gives, cups }, pieces }: Formula): Rational | undefined {
+  const one = gives?.content.each ?? gives?.content.total;
+  if (!one || units[one.unit.id].dimension !== 'volume') return undefined;
+  const each = multiply(middle(one.range.low, one.range.high), sizeOf(one.unit.id, cups));
+  return gives?.content.each && pieces ? multiply(each, pieces) : each;
 }
 
 function portionsFor(formula: Formula, per: LabelOptions['per']): PortionSize[] {
