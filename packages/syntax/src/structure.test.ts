@@ -234,3 +234,11 @@ describe('lines that cannot be read', () => {
     expect(makes('recipe A\nmake a\n  20 g oil\n\nrecpe B\nmake b\n  30 g oil\n')).toEqual([[['a', ['in+0']]]]);
   });
 });
+
+test('a line that cannot be read among the facts of a recipe leaves the facts below it where they are', () => {
+  const text =
+    'recipe Tart\nserves 4\nfrobnicate nine\nnote For the feast.\n\nmake paste\n  90 g hazelnuts\n  hands: Rub.\n';
+  const [recipe] = outlineOf(text).recipes;
+  expect(recipe?.facts.map(({ content }) => content.kind)).toContain('text-fact');
+  expect(itemsOf(recipe?.makes[0])).toEqual(['bad', 'in+0', 'step+0+0']);
+});

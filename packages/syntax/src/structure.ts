@@ -370,7 +370,9 @@ class OutlineBuilder {
     where: Standing,
     stands: readonly Standing[],
   ): Typed<FactLine>[] | undefined {
-    const making = where === 'make' || (where === 'recipe' && (this.#recipe?.implicit?.items.length ?? 0) > 0);
+    // A line that cannot be read begins no product: a fact below it is still the recipe's.
+    const begun = this.#recipe?.implicit?.items.some(({ kind }) => kind !== 'bad') ?? false;
+    const making = where === 'make' || (where === 'recipe' && begun);
     if (making && REMARKS.has(word)) {
       const make = where === 'make' ? this.#make : this.#recipe?.implicit;
       this.indents[fact.line.number] = 2;
