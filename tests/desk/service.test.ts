@@ -130,11 +130,23 @@ describe('the editor’s questions', () => {
   const service = new DeskService(foods);
   service.answer('put', { files: [{ path, text }], opened: true });
 
+  test('in a quiet moment messages of the label join those of the check', () => {
+    const path = 'toast.quern';
+    const text =
+      'recipe Toast\nkeywords vegan\n\n  80 g rye bread\n  20 g unsalted butter\n  hands 2 min: Toast the bread and butter it.\n';
+    service.answer('put', { files: [{ path, text }], opened: false });
+    expect(service.answer('look', { path }).said.map(({ code }) => code)).not.toContain('A08');
+    const { said, fixes } = service.answer('fixes', { path });
+    const index = said.findIndex(({ code }) => code === 'A08');
+    expect(said[index]).toMatchObject({ from: text.indexOf('vegan'), to: text.indexOf('vegan') + 5 });
+    expect(fixes[index]?.map(({ title }) => title)).toEqual(['Take the keyword “vegan” away']);
+  });
+
   test('messages with the way out, and fixes in their order', () => {
     const { said } = service.answer('look', { path });
     const index = said.findIndex(({ code }) => code === 'N01');
     expect(text.slice(said[index]?.from, said[index]?.to)).toBe('watr');
-    const offer = service.answer('fixes', { path })[index]?.[0];
+    const offer = service.answer('fixes', { path }).fixes[index]?.[0];
     expect(offer?.title).toBe('Write “water”');
     expect(offer?.changes).toEqual([{ file: path, edits: [{ from: wrong, to: wrong + 4, text: 'water' }] }]);
   });

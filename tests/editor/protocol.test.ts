@@ -132,6 +132,60 @@ describe('messages', () => {
     expect(codes(await client.diagnostics(uri))).not.toContain('A08');
   });
 
+  test('of the label come to those who fetch them: when nobody types, or at once where nobody can be told', async () => {
+    const text =
+      'recipe Toast\nkeywords vegan\n\n  80 g rye bread\n  20 g unsalted butter\n  hands 2 min: Toast the bread and butter it.\n';
+    const fetches = { ...ABLE, textDocument: { ...ABLE.textDocument, diagnostic: {} } };
+    const fetched = async (one: Client, uri: string): Promise<string[]> => {
+      const report = await one.connection.sendRequest(lsp.DocumentDiagnosticRequest.type, { textDocument: { uri } });
+      return report.kind === 'full' ? codes(report.items) : [];
+    };
+    folder = new Folder();
+    await client.initialize(folder, fetches);
+    const uri = folder.uriOf('a.quern');
+    await client.open(uri, text);
+    expect(await fetched(client, uri)).toContain('A08');
+
+    const told = new Client(server.file);
+    try {
+      const asked = new Promise<void>((done) => {
+        told.connection.onRequest(lsp.DiagnosticRefreshRequest.type, () => done());
+      });
+      await told.initialize(folder, {
+        ...fetches,
+        workspace: { ...ABLE.workspace, diagnostics: { refreshSupport: true } },
+      });
+      await told.open(uri, text);
+      await asked;
+      let now = await fetched(told, uri);
+      for (let waited = 0; !now.includes('A08') && waited < 50; waited++) {
+        await new Promise((go) => setTimeout(go, 100));
+        now = await fetched(told, uri);
+      }
+      expect(now).toContain('A08');
+    } finally {
+      told.kill();
+    }
+  });
+
+  test('of the label have their fixes too', async () => {
+    folder = new Folder();
+    await client.initialize(folder);
+    const uri = folder.uriOf('a.quern');
+    const text =
+      'recipe Toast\nkeywords vegan\n\n  80 g rye bread\n  20 g unsalted butter\n  hands 2 min: Toast the bread and butter it.\n';
+    await client.open(uri, text);
+    const diagnostics = [...(await client.diagnostics(uri, ({ diagnostics: found }) => codes(found).includes('A08')))];
+    const { position } = at(uri, 'vegan', 1);
+    const actions = (await client.connection.sendRequest(lsp.CodeActionRequest.type, {
+      textDocument: { uri },
+      range: { start: position, end: position },
+      context: { diagnostics, only: ['quickfix'] },
+    })) as lsp.CodeAction[];
+    expect(actions.map(({ title }) => title)).toEqual(['Take the keyword “vegan” away']);
+    expect(actions[0]?.diagnostics?.map(({ code }) => code)).toEqual(['A08']);
+  });
+
   test('follow a file that is used, as it is typed and as it lies on the disk', async () => {
     folder = new Folder({ 'glaze.quern': 'recipe Glaze\n  50 g sugar\n  50 g water\n  hands 1 min: Stir.\n' });
     await client.initialize(folder);
@@ -484,6 +538,65 @@ describe('what goes wrong outside', () => {
     for (const one of refused) expect(one.reason).toMatchObject({ code: lsp.LSPErrorCodes.RequestCancelled });
     expect(await client.connection.sendRequest(lsp.HoverRequest.type, at(uri, 'all leaven', 5))).not.toBeNull();
   });
+
+  test('work over many files is given up midway, and lets others come in between', async () => {
+    const one = (number: number): string =>
+      Array.from(
+        { length: 40 },
+        (_, index) =>
+          `recipe Loaf ${number} ${index}\n\n  500 g strong wheat flour\n  350 g water\n  2 % fine salt on flour\n  hands 8 min: Mix the flour with the water and the salt.\n`,
+      ).join('\n');
+    const many = Object.fromEntries(Array.from({ length: 250 }, (_, number) => [`f${number}.quern`, one(number)]));
+    folder = new Folder({ ...many, 'loaf.quern': LOAF });
+    await client.initialize(folder);
+    const uri = folder.uriOf('loaf.quern');
+    await client.open(uri, LOAF);
+    await client.diagnostics(uri);
+    const place = at(uri, '400 g strong', 8);
+    const ask = {
+      references: (token: lsp.CancellationToken) =>
+        client.connection.sendRequest(
+          lsp.ReferencesRequest.type,
+          { ...place, context: { includeDeclaration: true } },
+          token,
+        ),
+      rename: (token: lsp.CancellationToken) =>
+        client.connection.sendRequest(
+          lsp.RenameRequest.type,
+          { ...at(uri, 'recipe Loaf', 8), newName: 'Bread' },
+          token,
+        ),
+      symbols: (token: lsp.CancellationToken) =>
+        client.connection.sendRequest(lsp.WorkspaceSymbolRequest.type, { query: 'zzzz' }, token),
+    };
+    for (const [what, send] of Object.entries(ask)) {
+      const order: string[] = [];
+      const source = new lsp.CancellationTokenSource();
+      const began = performance.now();
+      const asked = send(source.token).then(
+        () => order.push('done'),
+        (error: unknown) => {
+          order.push(`refused ${(error as lsp.ResponseError).code}`);
+        },
+      );
+      // The server has begun when it answers a question that came after.
+      await client.connection.sendRequest(lsp.FoldingRangeRequest.type, { textDocument: { uri } });
+      order.push('folded');
+      source.cancel();
+      await asked;
+      expect([what, ...order]).toEqual([what, 'folded', `refused ${lsp.LSPErrorCodes.RequestCancelled}`]);
+      expect(performance.now() - began).toBeLessThan(2_000);
+      // The files are read by now for the next kind of work: a fresh server for each.
+      client.kill();
+      client = new Client(server.file);
+      await client.initialize(folder);
+      await client.open(uri, LOAF);
+      await client.diagnostics(uri);
+    }
+    // Left alone it comes to its end.
+    const found = await ask.references(new lsp.CancellationTokenSource().token);
+    expect(found?.length).toBeGreaterThan(10_000);
+  }, 120_000);
 
   test('a change outside the file is taken at its nearest place', async () => {
     const uri = await openLoaf();

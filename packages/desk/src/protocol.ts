@@ -106,8 +106,11 @@ export interface Questions {
     readonly answer: null;
   };
   look: { readonly body: { readonly path: string }; readonly answer: Look };
-  /** Fixes of every message of `look`, in its order. */
-  fixes: { readonly body: { readonly path: string }; readonly answer: readonly (readonly Offer[])[] };
+  /** For a quiet moment: the messages of `look` with those of the label and the clock, and the fixes of each. */
+  fixes: {
+    readonly body: { readonly path: string };
+    readonly answer: { readonly said: readonly Said[]; readonly fixes: readonly (readonly Offer[])[] };
+  };
   /** What can be done at a place or with a selection. */
   offers: {
     readonly body: { readonly path: string; readonly from: number; readonly to: number };

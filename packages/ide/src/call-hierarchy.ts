@@ -34,16 +34,25 @@ function itemOf({ kind, key, name }: Meaning, place: Place): HierarchyItem | und
 
 /** Who draws from it: the makes whose lines put it in, in any file. */
 export function incoming(snapshot: Snapshot, item: HierarchyItem): readonly HierarchyCall[] {
-  const calls: HierarchyCall[] = [];
-  for (const file of new Set([snapshot.path, ...snapshot.files])) {
-    const here = file === snapshot.path ? snapshot : snapshotOf(snapshot.session, file, snapshot.files);
+  return [...incomingByFile(snapshot, item)].flat();
+}
+
+/** The same, a file a turn, so that whoever asks may stop between files. */
+export function* incomingByFile(
+  snapshot: Snapshot,
+  item: HierarchyItem,
+): Generator<readonly HierarchyCall[], undefined> {
+  const { files } = snapshot;
+  for (const file of new Set([snapshot.path, ...files])) {
+    const here = file === snapshot.path ? snapshot : snapshotOf(snapshot.session, file, files);
     if (here === undefined) continue;
+    const calls: HierarchyCall[] = [];
     const aliases = aliasesOf(here, item.key);
     const draws = here.names.filter((name) => aliases.has(name.meaning.key) && isDrawn(here, name));
     for (const [maker, names] of groupByMaker(here, draws))
       calls.push({ item: maker, at: names.map(({ span }) => span), file });
+    yield calls;
   }
-  return calls;
 }
 
 /** What it draws: the products on the in lines of its make. */

@@ -14,10 +14,13 @@ export interface CodeAction {
   readonly preferred: boolean;
 }
 
-/** Everything that can be done at a place or with a selection: fixes of its messages, then refactorings. */
-export function codeActions(snapshot: Snapshot, span: Span): readonly CodeAction[] {
+/**
+ * Everything that can be done at a place or with a selection: fixes of its messages, then refactorings.
+ * @param slow messages of the label and the clock, where they have been worked out.
+ */
+export function codeActions(snapshot: Snapshot, span: Span, slow: readonly Diagnostic[] = []): readonly CodeAction[] {
   const seen = new Set<Diagnostic>();
-  const fixes = fixesAt(snapshot, span).map(({ title, edits, diagnostic }): CodeAction => {
+  const fixes = fixesAt(snapshot, span, slow).map(({ title, edits, diagnostic }): CodeAction => {
     const preferred = !seen.has(diagnostic);
     seen.add(diagnostic);
     return { title, kind: 'fix', edits, diagnostic, preferred };

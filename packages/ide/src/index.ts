@@ -19,6 +19,7 @@ export {
 export {
   documentSymbols,
   workspaceSymbols,
+  workspaceSymbolsByFile,
   type DocumentSymbol,
   type SymbolKind,
   type WorkspaceSymbol,
@@ -26,11 +27,18 @@ export {
 export { foldingRanges, type FoldingRange } from './folding.js';
 export { selectionRanges } from './selection.js';
 export { documentLinks, type DocumentLink } from './links.js';
-export { definition, highlights, references, type Reference } from './references.js';
-export { prepareRename, rename, type RenameAnswer } from './rename.js';
+export { definition, highlights, references, referencesByFile, type Reference } from './references.js';
+export { prepareRename, rename, renameByFile, type RenameAnswer } from './rename.js';
 export { formatDocument, formatOnType, formatRange } from './format.js';
 export { codeLenses, resolveLens, type CodeLens, type LensCommand } from './code-lens.js';
-export { incoming, outgoing, prepareHierarchy, type HierarchyCall, type HierarchyItem } from './call-hierarchy.js';
+export {
+  incoming,
+  incomingByFile,
+  outgoing,
+  prepareHierarchy,
+  type HierarchyCall,
+  type HierarchyItem,
+} from './call-hierarchy.js';
 export { fixesAt, fixesFor, mendAll, safeEdits, type CodedFix } from './fixes/mend.js';
 export { fixers, withoutFix } from './fixes/index.js';
 export { codeActions, fixAll, type CodeAction } from './code-actions.js';

@@ -19,18 +19,24 @@ export function meaningAt(
 
 /** Every place of the workspace where what a name means is named; sentences too when `spoken`. */
 export function references(snapshot: Snapshot, offset: number, spoken = true): readonly Reference[] {
-  const at = meaningAt(snapshot, offset);
-  return at === undefined ? [] : referencesTo(snapshot, at.meaning, spoken);
+  return [...referencesByFile(snapshot, offset, spoken)].flat();
 }
 
-function referencesTo(snapshot: Snapshot, meaning: Meaning, spoken = true): readonly Reference[] {
-  const others = snapshot.files.filter((file) => file !== snapshot.path);
-  const found = referencesIn(snapshot, meaning, spoken);
-  for (const file of others) {
-    const other = snapshotOf(snapshot.session, file, snapshot.files);
-    if (other !== undefined) found.push(...referencesIn(other, meaning, spoken));
+/** The same, a file a turn, so that whoever asks may stop between files. */
+export function* referencesByFile(
+  snapshot: Snapshot,
+  offset: number,
+  spoken = true,
+): Generator<readonly Reference[], undefined> {
+  const at = meaningAt(snapshot, offset);
+  if (at === undefined) return;
+  const { files } = snapshot;
+  yield referencesIn(snapshot, at.meaning, spoken);
+  for (const file of files) {
+    if (file === snapshot.path) continue;
+    const other = snapshotOf(snapshot.session, file, files);
+    yield other === undefined ? [] : referencesIn(other, at.meaning, spoken);
   }
-  return found;
 }
 
 function referencesIn(snapshot: Snapshot, meaning: Meaning, spoken: boolean): Reference[] {

@@ -40,6 +40,15 @@ export function prepareRename(
  * makes its lines name another food.
  */
 export function rename(snapshot: Snapshot, offset: number, newName: string): RenameAnswer {
+  const turns = renameByFile(snapshot, offset, newName);
+  for (;;) {
+    const turn = turns.next();
+    if (turn.done === true) return turn.value;
+  }
+}
+
+/** The same, a file a turn, so that whoever asks may stop between files. */
+export function* renameByFile(snapshot: Snapshot, offset: number, newName: string): Generator<undefined, RenameAnswer> {
   const at = meaningAt(snapshot, offset);
   if (at === undefined || !RENAMED.has(at.meaning.kind))
     return { kind: 'refused', why: 'Nothing that can be renamed stands here.' };
@@ -50,9 +59,10 @@ export function rename(snapshot: Snapshot, offset: number, newName: string): Ren
   const files = everywhere ? [...new Set([snapshot.path, ...snapshot.files])] : [snapshot.path];
   const edits: FileEdits[] = [];
   for (const file of files) {
-    const here = file === snapshot.path ? snapshot : snapshotOf(snapshot.session, file, snapshot.files);
+    const here = file === snapshot.path ? snapshot : snapshotOf(snapshot.session, file, files);
     const changes = here ? renamesIn(here, at.meaning, name) : [];
     if (changes.length > 0) edits.push({ file, edits: changes });
+    yield;
   }
   return { kind: 'edits', edits };
 }

@@ -124,17 +124,25 @@ export function workspaceSymbols(
   query: string,
   limit = 500,
 ): readonly WorkspaceSymbol[] {
-  const found: WorkspaceSymbol[] = [];
-  for (const file of snapshot.files) {
-    const document = snapshot.session.document(file);
+  return [...workspaceSymbolsByFile(snapshot, query, limit)].flat();
+}
+
+/** The same, a file a turn, so that whoever asks may stop between files. */
+export function* workspaceSymbolsByFile(
+  { session, files }: Pick<Snapshot, 'session' | 'files'>,
+  query: string,
+  limit = 500,
+): Generator<readonly WorkspaceSymbol[], undefined> {
+  let left = limit;
+  for (const file of files) {
+    const document = session.document(file);
     if (document === undefined) continue;
-    for (const symbol of flattened(symbolsOf(outlineOf(document), document.lines), '')) {
-      if (!holdsLetters(symbol.name, query)) continue;
-      found.push({ ...symbol, file });
-      if (found.length >= limit) return found;
-    }
+    const symbols = flattened(symbolsOf(outlineOf(document), document.lines), '');
+    const found = [...symbols].filter(({ name }) => holdsLetters(name, query)).slice(0, left);
+    left -= found.length;
+    yield found.map((symbol) => ({ ...symbol, file }));
+    if (left === 0) return;
   }
-  return found;
 }
 
 function* flattened(

@@ -3,6 +3,7 @@ import * as ide from '@quern/ide';
 import { offset, span } from './from-lsp.js';
 import type { Context } from './server.js';
 import * as to from './to-lsp.js';
+import { inTurns, type Work } from './turns.js';
 
 /* Every request about a place in a file: the question is turned into offsets, the answer back. */
 
@@ -47,12 +48,13 @@ export function registerAnswers(connection: lsp.Connection, context: Context): v
       .flatMap((found) => to.location(elsewhere(params.textDocument.uri), found.place) ?? []);
   });
 
-  connection.onReferences((params) => {
+  connection.onReferences(async (params, token) => {
     const [here, place] = at(params) ?? [];
     if (here === undefined || place === undefined) return null;
     const { includeDeclaration } = params.context;
-    return ide
-      .references(here, place)
+    const { given } = await inTurns(ide.referencesByFile(here, place), workOn(context, params.textDocument.uri, token));
+    return given
+      .flat()
       .filter(({ role }) => includeDeclaration || role !== 'declared')
       .flatMap((found) => to.location(elsewhere(params.textDocument.uri), found.place) ?? []);
   });
@@ -67,15 +69,15 @@ export function registerAnswers(connection: lsp.Connection, context: Context): v
     return here ? ide.documentSymbols(here).map((symbol) => to.documentSymbol(here, symbol)) : null;
   });
 
-  connection.onWorkspaceSymbol(({ query }) =>
-    context
-      .world()
-      .folders()
-      .flatMap((root) => {
-        const symbols = ide.workspaceSymbols({ session: root.session, files: root.paths() }, query);
-        return symbols.flatMap((symbol) => to.workspaceSymbol(symbol, elsewhere(`${root.uri}/.`)) ?? []);
-      }),
-  );
+  connection.onWorkspaceSymbol(async ({ query }, token) => {
+    const found: lsp.SymbolInformation[] = [];
+    for (const root of context.world().folders()) {
+      const turns = ide.workspaceSymbolsByFile({ session: root.session, files: root.paths() }, query);
+      const { given } = await inTurns(turns, { now: context.now, stands: () => true, token });
+      found.push(...given.flat().flatMap((symbol) => to.workspaceSymbol(symbol, elsewhere(`${root.uri}/.`)) ?? []));
+    }
+    return found;
+  });
 
   connection.onPrepareRename((params) => {
     const [here, place] = at(params) ?? [];
@@ -83,10 +85,11 @@ export function registerAnswers(connection: lsp.Connection, context: Context): v
     return here && found ? { range: to.range(here, found.span), placeholder: found.name } : null;
   });
 
-  connection.onRenameRequest((params) => {
+  connection.onRenameRequest(async (params, token) => {
     const [here, place] = at(params) ?? [];
     if (here === undefined || place === undefined) return null;
-    const answer = ide.rename(here, place, params.newName);
+    const work = workOn(context, params.textDocument.uri, token);
+    const { end: answer } = await inTurns(ide.renameByFile(here, place, params.newName), work);
     if (answer.kind === 'refused') return new lsp.ResponseError(lsp.LSPErrorCodes.RequestFailed, answer.why);
     return to.workspaceEdit(answer.edits, elsewhere(params.textDocument.uri), context.client().edits) ?? null;
   });
@@ -115,6 +118,12 @@ export function registerAnswers(connection: lsp.Connection, context: Context): v
   registerHierarchy(connection, context);
 }
 
+/** Work that begins with a file as it is now. */
+function workOn({ snapshot, now }: Context, uri: string, token: lsp.CancellationToken): Work {
+  const text = snapshot(uri)?.text;
+  return { now, token, stands: () => snapshot(uri)?.text === text };
+}
+
 const ACTION_KINDS: Readonly<Record<ide.CodeAction['kind'], lsp.CodeActionKind>> = {
   fix: lsp.CodeActionKind.QuickFix,
   'refactor-rewrite': lsp.CodeActionKind.RefactorRewrite,
@@ -128,14 +137,14 @@ function isWanted(kind: string, only: readonly string[] | undefined): boolean {
   return only === undefined || only.some((one) => one === kind || kind.startsWith(`${one}.`) || one === '');
 }
 
-function registerEdits(connection: lsp.Connection, { snapshot, elsewhere, client }: Context): void {
+function registerEdits(connection: lsp.Connection, { snapshot, elsewhere, client, slow }: Context): void {
   connection.onCodeAction(({ textDocument: { uri }, range, context: { only, diagnostics } }) => {
     const here = snapshot(uri);
     if (here === undefined) return null;
     const wants = (kind: ide.CodeAction['kind']): boolean => isWanted(ACTION_KINDS[kind], only);
     const all = only?.some((one) => one.startsWith('source')) === true ? ide.fixAll(here) : undefined;
-    const actions = [...ide.codeActions(here, span(here, range)), ...(all ? [all] : [])].filter(({ kind }) =>
-      wants(kind),
+    const actions = [...ide.codeActions(here, span(here, range), slow(uri, here.text)), ...(all ? [all] : [])].filter(
+      ({ kind }) => wants(kind),
     );
     return actions.flatMap((action): lsp.CodeAction[] => {
       const edit = to.workspaceEdit(action.edits, elsewhere(uri), client().edits);
@@ -240,7 +249,8 @@ function registerColours(connection: lsp.Connection, context: Context): void {
   });
 }
 
-function registerHierarchy(connection: lsp.Connection, { snapshot, elsewhere }: Context): void {
+function registerHierarchy(connection: lsp.Connection, context: Context): void {
+  const { snapshot, elsewhere } = context;
   const itemOf = (sent: lsp.CallHierarchyItem): [ide.Snapshot, ide.HierarchyItem] | undefined => {
     const here = snapshot(sent.uri);
     const item = sent.data as ide.HierarchyItem | undefined;
@@ -252,10 +262,11 @@ function registerHierarchy(connection: lsp.Connection, { snapshot, elsewhere }: 
     const shown = item && to.hierarchyItem(item, elsewhere(uri));
     return shown ? [shown] : null;
   });
-  connection.languages.callHierarchy.onIncomingCalls(({ item }) => {
+  connection.languages.callHierarchy.onIncomingCalls(async ({ item }, token) => {
     const [here, found] = itemOf(item) ?? [];
     if (here === undefined || found === undefined) return null;
-    return ide.incoming(here, found).flatMap((call) => {
+    const { given } = await inTurns(ide.incomingByFile(here, found), workOn(context, item.uri, token));
+    return given.flat().flatMap((call) => {
       const from = to.hierarchyItem(call.item, elsewhere(item.uri));
       const file = elsewhere(item.uri).snapshot(call.file);
       return from && file ? [{ from, fromRanges: call.at.map((one) => to.range(file, one)) }] : [];

@@ -1,6 +1,7 @@
 import type * as lsp from 'vscode-languageserver';
 import type { Diagnostic } from '@quern/text';
 import { diagnostics, type Snapshot } from '@quern/ide';
+import { inTurns } from './turns.js';
 
 /*
  * When messages are worked out. What the compiler says is told at once, or after a moment when the last time took long;
@@ -52,9 +53,26 @@ export class Diagnoser {
     const from = this.teller.now();
     const quick = diagnostics(snapshot);
     this.#took.set(uri, this.teller.now() - from);
+    return this.teller.convert(uri, snapshot, [...quick.map(({ source }) => source), ...this.slow(uri, snapshot.text)]);
+  }
+
+  /** What the slow checks found in a text, as far as they have come to it. */
+  slow(uri: string, text: string): readonly Diagnostic[] {
     const slow = this.#slow.get(uri);
-    const also = slow?.text === snapshot.text ? slow.found : [];
-    return this.teller.convert(uri, snapshot, [...quick.map(({ source }) => source), ...also]);
+    return slow?.text === text ? slow.found : [];
+  }
+
+  /**
+   * Makes the slow checks now, for a client that comes for messages and cannot be told to come again.
+   * @throws ResponseError when the request was taken back, or the file has changed meanwhile.
+   */
+  async settle(uri: string, token: lsp.CancellationToken): Promise<void> {
+    const snapshot = this.teller.snapshot(uri);
+    if (snapshot === undefined || !this.teller.slowChecks() || this.#slow.get(uri)?.text === snapshot.text) return;
+    const { slowDiagnostics } = await import('@quern/ide/slow');
+    const stands = (): boolean => this.teller.snapshot(uri)?.text === snapshot.text;
+    const { given } = await inTurns(slowDiagnostics(snapshot), { token, stands, now: () => this.teller.now() });
+    this.#slow.set(uri, { text: snapshot.text, found: given.flat() });
   }
 
   forget(uri: string): void {

@@ -1,5 +1,6 @@
 import * as lsp from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Diagnostic } from '@quern/text';
 import type { FoodBook } from '@quern/compiler';
 import * as ide from '@quern/ide';
 import { readClient, type Client } from './client.js';
@@ -34,6 +35,10 @@ export interface Context {
   snapshot(uri: string): ide.Snapshot | undefined;
   elsewhere(uri: string): Elsewhere & { version(path: string): number | null };
   readonly world: () => World;
+  /** Messages of the slow checks for a text of a file, as far as they are there. */
+  slow(uri: string, text: string): readonly Diagnostic[];
+  /** Milliseconds of a clock that only goes forward. */
+  readonly now: () => number;
 }
 
 /** Wires a server to a connection. `connection.listen()` is left to the caller. */
@@ -65,6 +70,8 @@ export function startServer(connection: lsp.Connection, environment: Environment
     snapshot: (uri) => theWorld().snapshot(uri),
     elsewhere,
     world: theWorld,
+    now: environment.now,
+    slow: (uri, text) => diagnoser.slow(uri, text),
   };
 
   const diagnoser = new Diagnoser({
@@ -161,7 +168,8 @@ export function startServer(connection: lsp.Connection, environment: Environment
     tellAll();
   });
 
-  connection.languages.diagnostics.on(({ textDocument: { uri }, previousResultId }) => {
+  connection.languages.diagnostics.on(async ({ textDocument: { uri }, previousResultId }, token) => {
+    if (!theClient().refreshesDiagnostics) await diagnoser.settle(uri, token);
     const items = [...diagnoser.messages(uri)];
     const told = JSON.stringify(items);
     const last = lastTold.get(uri);

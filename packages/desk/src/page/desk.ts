@@ -63,9 +63,10 @@ export class Desk {
       looked: (look) => this.#looked(look),
       fetch: (missing) => this.#fetch(missing),
       viewed: (answer) => this.#results.show(answer),
-      fixed: (fixes) => {
-        this.#editor.showSaid(this.#said, fixes);
-        this.#messages.show(this.#said, fixes);
+      fixed: ({ said, fixes }) => {
+        this.#said = said;
+        this.#editor.showSaid(said, fixes);
+        this.#messages.show(said, fixes);
       },
       failed: (error) => this.#failed(error),
     });

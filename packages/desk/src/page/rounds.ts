@@ -1,4 +1,4 @@
-import type { Look, Offer, Questions, Settings, View, ViewAnswer } from '../protocol.js';
+import type { Look, Questions, Settings, View, ViewAnswer } from '../protocol.js';
 import type { Service } from './client.js';
 
 export interface RoundsHost {
@@ -11,7 +11,8 @@ export interface RoundsHost {
   /** Fetches files that the text uses; true when one has come. */
   fetch(missing: readonly string[]): Promise<boolean>;
   viewed(answer: ViewAnswer): Promise<void>;
-  fixed(fixes: readonly (readonly Offer[])[]): void;
+  /** All that is said of the text, with what mends it. */
+  fixed(found: Questions['fixes']['answer']): void;
   failed(error: unknown): void;
 }
 
@@ -118,10 +119,10 @@ export class Rounds {
     const version = this.#version;
     await this.#still();
     if (version !== this.#version || this.#granted !== this.#wish) return;
-    const fixes = await this.#ask('fixes', { path: this.host.file().path });
+    const found = await this.#ask('fixes', { path: this.host.file().path });
     if (version !== this.#version) return;
     this.#fixed = version;
-    this.host.fixed(fixes);
+    this.host.fixed(found);
   }
 
   /** A quiet moment, or less when something happens. */

@@ -3,18 +3,21 @@ import {
   codeActions,
   completion,
   diagnostics,
+  editorDiagnostic,
   fixesFor,
   formatDocument,
   hover,
   semanticTokens,
   snapshotOf,
   TOKEN_TYPES,
+  type EditorDiagnostic,
   type FileEdits,
   type Snapshot,
 } from '@quern/ide';
+import { slowDiagnostics } from '@quern/ide/slow';
 import { LineCache } from '@quern/syntax';
 import { sentence, wayOut, type TextEdit } from '@quern/text';
-import type { Edit, Kind, Offer, Questions, Rendered, Settings, View } from '../protocol.js';
+import type { Edit, Kind, Offer, Questions, Rendered, Said, Settings, View } from '../protocol.js';
 import { choicesOf } from './choices.js';
 import { render, renderComparison } from './render.js';
 
@@ -83,20 +86,8 @@ export class DeskService {
     look: ({ path }) => {
       this.#missing.clear();
       const snapshot = this.#snapshot(path);
-      const said = diagnostics(snapshot)
-        .filter(({ source }) => source.place.file === path)
-        .map(({ code, severity, span, related, quiet, source }) => ({
-          code,
-          severity,
-          from: span.start,
-          to: span.end,
-          sentence: sentence(source),
-          wayOut: wayOut(source),
-          quiet,
-          related: related.map(({ place, message }) => ({ file: place.file, from: place.start, text: message })),
-        }));
       return {
-        said,
+        said: diagnostics(snapshot).filter(standsIn(path)).map(said),
         tokens: semanticTokens(snapshot).flatMap(({ span, type }) => [span.start, span.end, TOKEN_TYPES.indexOf(type)]),
         choices: choicesOf(snapshot.compiled),
         missing: [...this.#missing],
@@ -104,9 +95,12 @@ export class DeskService {
     },
     fixes: ({ path }) => {
       const snapshot = this.#snapshot(path);
-      return diagnostics(snapshot)
-        .filter(({ source }) => source.place.file === path)
-        .map(({ source }, index) => (index < MOST_FIXED ? fixesFor(snapshot, source).map(offer) : []));
+      const slow = [...slowDiagnostics(snapshot)].flat().map(editorDiagnostic);
+      const all = [...diagnostics(snapshot), ...slow].filter(standsIn(path));
+      return {
+        said: all.map(said),
+        fixes: all.map(({ source }, index) => (index < MOST_FIXED ? fixesFor(snapshot, source).map(offer) : [])),
+      };
     },
     offers: ({ path, from, to }) => codeActions(this.#snapshot(path), { start: from, end: to }).map(offer),
     hover: ({ path, at }) => {
@@ -174,6 +168,22 @@ export class DeskService {
     return snapshot;
   }
 }
+
+const standsIn =
+  (path: string) =>
+  ({ source }: EditorDiagnostic): boolean =>
+    source.place.file === path;
+
+const said = ({ code, severity, span, related, quiet, source }: EditorDiagnostic): Said => ({
+  code,
+  severity,
+  from: span.start,
+  to: span.end,
+  sentence: sentence(source),
+  wayOut: wayOut(source),
+  quiet,
+  related: related.map(({ place, message }) => ({ file: place.file, from: place.start, text: message })),
+});
 
 const plain = ({ span, text }: TextEdit): Edit => ({ from: span.start, to: span.end, text });
 

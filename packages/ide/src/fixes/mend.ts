@@ -18,9 +18,9 @@ export function fixesFor(snapshot: Snapshot, diagnostic: Diagnostic): readonly C
   return fixes.map((fix) => ({ ...fix, diagnostic }));
 }
 
-/** The fixes of every message that touches a span. */
-export function fixesAt(snapshot: Snapshot, span: Span): readonly CodedFix[] {
-  return snapshot.compiled.diagnostics
+/** The fixes of every message that touches a span, those of the slow checks included where there are some. */
+export function fixesAt(snapshot: Snapshot, span: Span, slow: readonly Diagnostic[] = []): readonly CodedFix[] {
+  return [...snapshot.compiled.diagnostics, ...slow]
     .filter(({ place }) => place.start <= span.end && place.end >= span.start)
     .flatMap((diagnostic) => fixesFor(snapshot, diagnostic));
 }
