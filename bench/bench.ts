@@ -1,6 +1,7 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { checkArchive } from './archive.js';
+import { checkSpeed } from './check.js';
 import { clockSpeed } from './clock.js';
 import { editorSpeed } from './editor.js';
 import { growth } from './growth.js';
@@ -28,7 +29,8 @@ export async function bench({ gate, save }: Options): Promise<number> {
   const command = join(root, 'packages', 'cli', 'dist', 'bundle', 'quern.mjs');
   const rounds = gate ? 3 : 9;
   const all: Measured[] = [
-    ...(await parseSpeed(gate ? 100 : 300, rounds)),
+    ...(await parseSpeed(gate ? 100 : 1000, rounds)),
+    ...(await checkSpeed(gate ? 100 : 500, rounds)),
     ...(await growth(rounds)),
     ...(await clockSpeed(rounds, gate)),
     ...(await editorSpeed(join(root, 'packages', 'server', 'dist', 'quern-server.cjs'), gate)),

@@ -1,5 +1,5 @@
-import { rational, unitSpellings, units, type Rational, type UnitId } from '@quern/quantity';
-import type { Measure, Name, NumberRange, Temperature, Time, TimeUnit, Words } from './ast.js';
+import { divide, HUNDRED, rational, unitSpellings, units, type Rational, type UnitId } from '@quern/quantity';
+import type { Measure, Name, NumberRange, Percent, Share, Temperature, Time, TimeUnit, Words } from './ast.js';
 import { SENTENCE_WORDS } from './prose-shape.js';
 import { duration, OVERNIGHT } from './time-units.js';
 import { degreeSpellings, MEANINGS, timeSpellings } from './tokens.js';
@@ -34,6 +34,7 @@ for (let code = 65; code <= 90; code++) LETTERS[code] = Role.Capital;
 const COUNTRY_VOLUMES = 'us imperial fl floz fluid pint pints quart quarts gallon gallons pt pts qt qts gal gals'.split(
   ' ',
 );
+export const isCountryVolume = (word: string): boolean => COUNTRY_VOLUMES.includes(word);
 /** What a spoon or cup can be besides level, which the grammar refuses before a unit. */
 const FILLED = 'heaped heaping level levelled scant rounded generous good brimming'.split(' ');
 
@@ -42,8 +43,10 @@ const NOT_PLAIN: ReadonlySet<string> = new Set([
   ...SENTENCE_WORDS,
   ...COUNTRY_VOLUMES,
   ...FILLED,
-  ...['the', 'a', 'as', 'on', 'of', 'any', 'x', 'overnight'],
+  ...['the', 'a', 'any', 'x', 'overnight'],
 ]);
+/** Small words that end a name in one kind of line or another: what they mean is for the line to say. */
+const ENDS_NAME: ReadonlySet<string> = new Set(['as', 'on', 'of']);
 /** No word that is not plain is longer; longer words need not be looked up. */
 const LONGEST = Math.max(...[...NOT_PLAIN].map((word) => word.length));
 
@@ -63,6 +66,12 @@ interface PlainNumber {
   readonly end: number;
   readonly value: Rational;
   readonly decimals: number | null;
+}
+
+/** `15 % of` something, as a share. */
+export function shareOf({ span, range }: Percent): Share {
+  const part = (value: Rational): Rational => divide(value, HUNDRED);
+  return { kind: 'share', span, about: false, word: 'percent', low: part(range.low), high: part(range.high) };
 }
 
 /** Reads the parts of one line from left to right. One instance serves every line. */
@@ -216,8 +225,8 @@ export abstract class PlainAmounts {
   // ---- names -------------------------------------------------------------------------------------------------------
 
   /**
-   * Words of letters parted by single spaces, up to the end of the line, a comma, or the space before an `=`. Every one
-   * of them can be nothing but a part of the name.
+   * Words of letters parted by single spaces, up to the end of the line, a comma, or the space before an `=` or before
+   * `as`, `on` or `of`. Every one of them can be nothing but a part of the name.
    */
   protected name(): Name | undefined {
     const { text } = this;
@@ -229,7 +238,12 @@ export abstract class PlainAmounts {
       if (length <= LONGEST) {
         const word = text.slice(from, this.at).toLowerCase();
         if (NOT_PLAIN.has(word)) return undefined;
-        if (from === start && MEANINGS.has(word) && !BEGIN_NAMES.has(word)) return undefined;
+        if (from === start) {
+          if (MEANINGS.has(word) && !BEGIN_NAMES.has(word)) return undefined;
+        } else if (ENDS_NAME.has(word)) {
+          this.at = from - 1;
+          break;
+        }
       }
       const next = this.code();
       if (next === SPACE && text.charCodeAt(this.at + 1) !== EQUALS) this.at++;
@@ -248,6 +262,8 @@ export abstract class PlainAmounts {
       const code = text.charCodeAt(end);
       if (LETTERS[code]) continue;
       if ((code !== DASH && code !== APOSTROPHE) || end === start || !LETTERS[text.charCodeAt(end + 1)]) break;
+      // The only volume that is one to the grammar whatever a dash joins to it.
+      if (end === start + 4 && text.slice(start, end).toLowerCase() === 'floz') return false;
     }
     this.at = end;
     return end > start;
@@ -297,7 +313,15 @@ export abstract class PlainAmounts {
       parts.push({ value: more.value, unit: second });
     }
     const low = duration(parts);
-    return { span: span(), about, kind: 'fixed', low, high: low };
+    const atLeast = parts.length === 1 && this.takeOrMore();
+    return { span: span(), about, kind: atLeast ? 'at-least' : 'fixed', low, high: low };
+  }
+
+  private takeOrMore(): boolean {
+    const words = ' or more';
+    if (!this.text.startsWith(words, this.at) || LETTERS[this.text.charCodeAt(this.at + words.length)]) return false;
+    this.at += words.length;
+    return true;
   }
 
   private timeUnit(): TimeUnit | undefined {

@@ -1,4 +1,4 @@
-import { ONE, unitSpellings } from '@quern/quantity';
+import { ONE, units, unitSpellings } from '@quern/quantity';
 import type {
   Amount,
   AtClause,
@@ -12,13 +12,16 @@ import type {
   Measure,
   Name,
   OutLine,
+  Share,
   Temperature,
   TextFact,
+  Thing,
   UntilClause,
+  UsingClause,
   Words,
 } from './ast.js';
 import { lineWords, type LineWord } from './classify.js';
-import { COLON, COMMA, EQUALS, PlainAmounts } from './plain-amounts.js';
+import { COLON, COMMA, EQUALS, isCountryVolume, PlainAmounts, shareOf } from './plain-amounts.js';
 import { proseNode } from './prose.js';
 import {
   endsSentence,
@@ -28,7 +31,8 @@ import {
   sentenceInNote,
   tipsSomething,
 } from './prose-shape.js';
-import { timeSpellings, degreeSpellings } from './tokens.js';
+import { singular } from './plurals.js';
+import { degreeSpellings, MEANINGS, timeSpellings } from './tokens.js';
 import { unitMeant } from './unit-slips.js';
 
 /*
@@ -56,6 +60,17 @@ const TITLE_WORD = /^[A-Za-z][A-Za-z0-9'-]*$|^\d+$/;
 
 type Bare = LineContent | undefined;
 
+/** Whether the first word after a bare number, with another word behind it or not, cannot be a unit, a slip of one, or the beginning of something else. */
+function countable({ text }: Name, followed: boolean): boolean {
+  const space = text.indexOf(' ');
+  const first = (space < 0 ? text : text.slice(0, space)).toLowerCase();
+  if (unitSpellings.has(first) || timeSpellings.has(first) || degreeSpellings.has(first) || first === 't') return false;
+  return (space < 0 && !followed) || unitMeant(first) === undefined;
+}
+
+/** Whether words are few enough to be those of a container. */
+const fewWords = ({ text }: Name): boolean => text.split(' ').length <= 3;
+
 class PlainReader extends PlainAmounts {
   #indent = 0;
 
@@ -70,6 +85,7 @@ class PlainReader extends PlainAmounts {
     const word = this.letters();
     const entry = word === undefined ? undefined : openings.get(word);
     // A capital is for the grammar: it says where one may stand.
+    if (word === 'free' && text.startsWith('free of ', indent)) return this.#freeOf();
     if (entry === undefined || !text.startsWith(entry.word, indent) || !this.takeSpace()) return undefined;
     return this.#entry(entry, { start: indent, end: this.at - 1 });
   }
@@ -90,10 +106,10 @@ class PlainReader extends PlainAmounts {
         return this.#block(entry.word as BlockWord, opening);
       case 'textFact':
         return this.#textFact(entry.word as TextFact['word']);
-      case 'servesFact': {
-        const range = this.range();
-        return range !== undefined && this.ended ? { indent: this.#indent, kind: 'serves', range } : undefined;
-      }
+      case 'servesFact':
+        return this.#serves();
+      case 'givesFact':
+        return this.#gives();
       case 'listFact':
         return this.#list(entry.word as ListFact['word']);
       case 'keepsFact':
@@ -115,8 +131,38 @@ class PlainReader extends PlainAmounts {
     const amount = this.#amount();
     if (amount === undefined || !this.takeSpace()) return undefined;
     const name = this.name();
-    if (name === undefined || (amount.kind === 'count' && !this.#countable(name))) return undefined;
-    return this.#afterName(kind, optional, amount, name);
+    if (name === undefined || amount.kind !== 'count') return name && this.#afterName(kind, optional, amount, name);
+    const of = this.#of();
+    if (!countable(name, of || this.text.startsWith(' as ', this.at))) return undefined;
+    if (!of) return this.#afterName(kind, optional, amount, name);
+    // `2 loaves of rye`, `2 tins of 400 g tomatoes`: what was read for the name is a portion or a container.
+    if (!fewWords(name)) return undefined;
+    const { range } = amount;
+    const { start } = range.span;
+    if (!this.digitFollows()) {
+      const portion: Amount = {
+        kind: 'portion',
+        span: { start, end: this.at - 1 },
+        about: false,
+        range,
+        of: name.text,
+      };
+      const drawn = this.name();
+      return drawn && this.#afterName(kind, optional, portion, drawn);
+    }
+    const each = this.measure(undefined);
+    if (each === undefined || !this.takeSpace()) return undefined;
+    const span = { start, end: each.span.end };
+    const packed = this.name();
+    const pack: Amount = { kind: 'pack', span, about: false, range, container: name.text, each };
+    return packed && this.#afterName(kind, optional, pack, packed);
+  }
+
+  /** Takes ` of ` after what was read for a name. */
+  #of(): boolean {
+    if (!this.text.startsWith(' of ', this.at)) return false;
+    this.at += ' of '.length;
+    return true;
   }
 
   /** A measure, a percentage or a count, up to the space before the name. */
@@ -141,23 +187,23 @@ class PlainReader extends PlainAmounts {
     return found > 0;
   }
 
-  /** Whether the first word after a bare number cannot be a unit, a slip of one, or the beginning of something else. */
-  #countable(name: Name): boolean {
-    const space = name.text.indexOf(' ');
-    const first = (space < 0 ? name.text : name.text.slice(0, space)).toLowerCase();
-    if (unitSpellings.has(first) || timeSpellings.has(first) || degreeSpellings.has(first) || first === 't')
-      return false;
-    return space < 0 || unitMeant(first) === undefined;
+  #afterName(kind: 'in' | 'or', optional: boolean, amount: Amount, name: Name): Bare {
+    const as = this.#nameAfter(' as ');
+    const on = amount.kind === 'percent' ? this.#nameAfter(' on ') : undefined;
+    const equals = this.#equals();
+    if (as === null || on === null || equals === undefined) return undefined;
+    const note = this.ended ? undefined : this.#note();
+    if (!this.ended || (note && sentenceInNote(note.text))) return undefined;
+    const line = { indent: this.#indent, amount, any: false, name, equals, kind, optional };
+    if (!as && !on) return note ? { ...line, note } : line;
+    return { ...line, ...(as && { as }), ...(on && { on }), ...(note && { note }) };
   }
 
-  #afterName(kind: 'in' | 'or', optional: boolean, amount: Amount, name: Name): Bare {
-    const equals = this.#equals();
-    if (equals === undefined) return undefined;
-    const indent = this.#indent;
-    if (this.ended) return { indent, amount, any: false, name, equals, kind, optional };
-    const note = this.#note();
-    if (note === undefined || sentenceInNote(note.text)) return undefined;
-    return { indent, amount, any: false, name, equals, note, kind, optional };
+  /** The name after a small word; undefined when the word does not stand here, null when what follows is no plain name. */
+  #nameAfter(word: string): Name | undefined | null {
+    if (!this.text.startsWith(word, this.at)) return undefined;
+    this.at += word.length;
+    return this.name() ?? null;
   }
 
   /** Every `= MEASURE` from the cursor on. */
@@ -180,13 +226,26 @@ class PlainReader extends PlainAmounts {
   }
 
   #out(verb: OutLine['verb']): Bare {
-    if (verb === 'save' || !this.digitFollows()) return undefined;
-    const amount = this.#amount();
-    if (amount === undefined || amount.kind === 'count' || !this.takeSpace() || !this.takeWord('as')) return undefined;
-    const as = this.name();
-    return as !== undefined && this.ended
-      ? { indent: this.#indent, kind: 'out', verb, amount, as, equals: [] }
-      : undefined;
+    if (verb === 'save') return undefined;
+    const from = this.at;
+    let amount: Amount | undefined = this.digitFollows() ? this.#amount() : this.#whole(from);
+    if (amount === undefined || amount.kind === 'count') return undefined;
+    let of: Name | undefined;
+    if (amount.kind === 'share') of = this.name();
+    else if (amount.kind === 'percent' && this.#of()) {
+      amount = shareOf(amount);
+      of = this.name();
+    }
+    if (amount.kind === 'share' && of === undefined) return undefined;
+    const as = this.#nameAfter(' as ');
+    if (as === null || !this.ended || (as === undefined && of === undefined)) return undefined;
+    return { indent: this.#indent, kind: 'out', verb, amount, ...(of && { of }), ...(as && { as }), equals: [] };
+  }
+
+  /** `all ` before a name. */
+  #whole(start: number): Share | undefined {
+    if (!this.takeWord('all')) return undefined;
+    return { kind: 'share', span: { start, end: this.at - 1 }, about: false, word: 'all', low: ONE, high: ONE };
   }
 
   // ---- steps -------------------------------------------------------------------------------------------------------
@@ -198,7 +257,7 @@ class PlainReader extends PlainAmounts {
     while (!this.take(COLON)) {
       const start = this.at + 1;
       if (!this.takeSpace()) return undefined;
-      const clause = this.takeWord('at') ? this.#at(start) : this.takeWord('until') ? this.#until(start) : undefined;
+      const clause = this.#clause(start);
       if (clause === undefined) return undefined;
       clauses.push(clause);
     }
@@ -206,6 +265,35 @@ class PlainReader extends PlainAmounts {
     if (words === undefined) return undefined;
     const prose = proseNode(words);
     return { indent: this.#indent, kind: 'step', lane, laneSpan, time, clauses, prose };
+  }
+
+  #clause(start: number): Clause | undefined {
+    if (this.takeWord('at')) return this.#at(start);
+    if (this.takeWord('until')) return this.#until(start);
+    return this.takeWord('using') ? this.#using(start) : undefined;
+  }
+
+  /** One thing of the kitchen, `hob`, `2 shelves`. */
+  #using(start: number): UsingClause | undefined {
+    const from = this.at;
+    const counted = this.digitFollows();
+    const count = counted ? this.number() : undefined;
+    if (counted && (count?.decimals !== 0 || !this.takeSpace())) return undefined;
+    const name = this.at;
+    const word = this.letters();
+    const end = this.at;
+    const written = this.text.slice(name, end);
+    // A capital or a small word of the language is for the grammar.
+    if (word !== written || MEANINGS.has(word) || isCountryVolume(word)) return undefined;
+    const one = singular(word);
+    const thing: Thing = {
+      span: { start: from, end },
+      count: count?.value ?? ONE,
+      name: one,
+      ...(one !== written && { written }),
+      ...(count === undefined && { bare: true as const }),
+    };
+    return { kind: 'using', span: { start, end }, things: [thing] };
   }
 
   #at(start: number): AtClause | undefined {
@@ -262,6 +350,37 @@ class PlainReader extends PlainAmounts {
     if (word === 'tip' ? tipsSomething(words.text) : word !== 'note' && word !== 'warning' && endsSentence(words.text))
       return undefined;
     return { indent: this.#indent, kind: 'text-fact', word, words };
+  }
+
+  #freeOf(): Bare {
+    this.at = this.#indent + 'free of '.length;
+    return this.#list('free of');
+  }
+
+  #serves(): Bare {
+    const indent = this.#indent;
+    const range = this.range();
+    if (range === undefined) return undefined;
+    if (this.ended) return { indent, kind: 'serves', range };
+    const thing = this.takeSpace() ? this.name() : undefined;
+    return thing && this.ended ? { indent, kind: 'serves', range, thing } : undefined;
+  }
+
+  /** `gives 1.2 kg`, `gives 16 crescents`, `gives 2 loaves of 1040 g`. */
+  #gives(): Bare {
+    const indent = this.#indent;
+    const range = this.range();
+    if (range === undefined || !this.takeSpace()) return undefined;
+    const total = this.measured(range, undefined);
+    if (total !== undefined) {
+      const counted = units[total.unit.id].dimension === 'count';
+      return this.ended && !counted ? { indent, kind: 'gives', total } : undefined;
+    }
+    const thing = this.name();
+    if (thing === undefined || !countable(thing, !this.ended)) return undefined;
+    if (this.ended) return { indent, kind: 'gives', count: range, thing };
+    const each = fewWords(thing) && this.#of() ? this.measure(undefined) : undefined;
+    return each && this.ended ? { indent, kind: 'gives', count: range, thing, each } : undefined;
   }
 
   #keeps(): Bare {
