@@ -628,14 +628,18 @@ describe('size', () => {
     folder = new Folder();
     await client.initialize(folder);
     const uri = folder.uriOf('long.quern');
+    const make = (number: number): string =>
+      `make dough ${number}\n${number === 0 ? '' : `  all dough ${number - 1}\n`}  500 g strong wheat flour\n  350 g water\n  10 g fine salt\n  hands 8 min: Mix the flour with the water and the salt.\n  wait 1 h: Leave.\n\n`;
     const one = (number: number): string =>
-      `recipe Loaf ${number}\n\n  500 g strong wheat flour\n  350 g water\n  2 % fine salt on flour\n  hands 8 min: Mix the flour with the water and the salt.\n  wait 3 h: Leave.\n\n`;
-    await client.open(uri, Array.from({ length: 6_250 }, (_, number) => one(number)).join(''));
+      `recipe Loaf ${number}\n\n${Array.from({ length: 16 }, (_, index) => make(index)).join('')}`;
+    const text = Array.from({ length: 390 }, (_, number) => one(number)).join('');
+    expect(text.split('\n').length).toBeGreaterThan(50_000);
+    await client.open(uri, text);
     expect(await client.diagnostics(uri, undefined, 120_000)).toEqual([]);
     const offset = client.text(uri).lastIndexOf('hands 8 min');
     await client.change(uri, offset, offset + 5, 'hnads');
     expect(codes(await client.diagnostics(uri, undefined, 60_000))).toEqual(['L01']);
-    const hover = await client.connection.sendRequest(lsp.HoverRequest.type, at(uri, 'recipe Loaf 6000', 9));
+    const hover = await client.connection.sendRequest(lsp.HoverRequest.type, at(uri, 'recipe Loaf 380', 9));
     expect(hover).not.toBeNull();
   }, 200_000);
 
