@@ -173,7 +173,7 @@ const degree = one(' C', ' F', '°C', ' °F', ' c', ' ° C');
 export const temperature = fc.oneof(
   join(one('24', '190', '98.6', '4'), degree),
   join(one('150-160', '18–22', '18 to 22'), degree),
-  one('-18 C', '−18 °C', '-20-18 C', '-20--18 C'),
+  one('-18 C', '−18 °C', '-20-18 C', '-20--18 C', '-5 to 2 C', '-20 to -18 C'),
 );
 const clause = fc.oneof(
   join(

@@ -143,6 +143,25 @@ describe('what comes out, what is done, what holds', () => {
     }
   });
 
+  test('with the word “to” each end of a range has its own sign, so that it can go across zero', () => {
+    for (const [text, low, high] of [
+      ['wait 1 d at -5 to 2 C: x', -5, 2],
+      ['wait 1 d at −5 to 2 °C: x', -5, 2],
+      ['wait 1 d at -2 to 4 C: x', -2, 4],
+      ['wait 1 d at -5 to 0 C: x', -5, 0],
+      ['wait 1 d at -5 to -2 C: x', -5, -2],
+      ['wait 1 d at -2 to -5 C: x', -5, -2],
+      ['wait 1 d at -5-2 C: x', -5, -2],
+    ] as const) {
+      const [clause] = (parseLine(text).content as StepLine).clauses;
+      expect(clause, text).toMatchObject({ temperature: { low: rational(low), high: rational(high) } });
+      const again = parseLine(printLine(parseLine(text).content) ?? '').content as StepLine;
+      expect(again.clauses[0], text).toMatchObject({ temperature: { low: rational(low), high: rational(high) } });
+    }
+    const [down] = parseLine('wait 1 d at 4 to -2 C: x').messages;
+    expect(down && sentence(down)).toBe('the range runs down, 4 to -2');
+  });
+
   test('overnight is 8 to 16 hours (NOTATION 4.8)', () => {
     const { time } = parseLine('wait overnight: x').content as StepLine;
     expect([time?.low.minutes, time?.high.minutes]).toEqual([rational(480), rational(960)]);

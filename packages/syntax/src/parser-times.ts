@@ -129,10 +129,11 @@ export abstract class TimeParser extends AmountParser {
     const low = this.SUBRULE(this.number);
     let high: Figure | undefined;
     let minusHigh: IToken | undefined;
+    let to: IToken | undefined;
     this.OPTION2({
       GATE: () => this.numberFollows(2) || (this.is(t.Dash, 2) && this.numberFollows(3)),
       DEF: () => {
-        this.OR([{ ALT: () => this.mark(this.CONSUME2(t.Dash)) }, { ALT: () => this.CONSUME(t.To) }]);
+        this.OR([{ ALT: () => this.mark(this.CONSUME2(t.Dash)) }, { ALT: () => (to = this.CONSUME(t.To)) }]);
         this.OPTION3(() => {
           minusHigh = this.mark(this.CONSUME3(t.Dash));
         });
@@ -148,7 +149,7 @@ export abstract class TimeParser extends AmountParser {
       const span = cover(start, this.span(scale));
       return {
         span,
-        ...bounds(low, high, minus !== undefined, minusHigh !== undefined, span),
+        ...bounds(low, high, { low: minus !== undefined, high: minusHigh !== undefined, to: to !== undefined }, span),
         scale: scale.payload as 'C' | 'F',
       };
     });
@@ -174,20 +175,26 @@ function runsDown(text: string, span: Span): Fault {
   return new Fault('Q04', span, { low, high, way: 'write the shorter time first' });
 }
 
-/** A minus before a range holds for both its ends, as in `-20-18 C`, unless the second has its own. */
+/**
+ * A minus before a range with a hyphen holds for both its ends, as in `-20-18 C`. With the word each end has its own:
+ * `-5 to 2 C` goes across zero, `-20 to -18 C` does not.
+ */
 function bounds(
   low: Figure,
   high: Figure | undefined,
-  minus: boolean,
-  minusHigh: boolean,
+  minus: { readonly low: boolean; readonly high: boolean; readonly to: boolean },
   span: Span,
 ): { low: Numeral; high: Numeral } {
   const signed = ({ value }: Figure, negative: boolean): Numeral => (negative ? { ...value, n: -value.n } : value);
-  const bottom = signed(low, minus);
+  const bottom = signed(low, minus.low);
   if (high === undefined) return { low: bottom, high: bottom };
-  const top = signed(high, minusHigh || minus);
+  const top = signed(high, minus.high || (minus.low && !minus.to));
   if (compare(bottom, top) <= 0) return { low: bottom, high: top };
   // `-18-20 C` names the same stretch of cold as `-20-18 C`: colder is not later, so only plain numbers run down.
-  if (minus) return { low: top, high: bottom };
-  throw new Fault('Q04', span, { low: low.text, high: high.text, way: 'write the lower temperature first' });
+  if (minus.low) return { low: top, high: bottom };
+  throw new Fault('Q04', span, {
+    low: low.text,
+    high: `${minus.high ? '-' : ''}${high.text}`,
+    way: 'write the lower temperature first',
+  });
 }

@@ -232,8 +232,12 @@ export function printTime(time: Time): string {
   return `${about(time)}${printNumeral(first.value)}-${printNumeral(second.value)} ${timeWord(second.unit, second.value)}`;
 }
 
-/** `24 C`, `150-160 C`, `-20-18 C` (a minus before a range holds for both its ends). */
+/**
+ * `24 C`, `150-160 C`, `-20-18 C` (a minus before a range with a hyphen holds for both its ends), `-5 to 2 C` (with the
+ * word each end has its own sign).
+ */
 export function printTemperature({ low, high, scale }: Temperature): string {
+  if (low.n < 0n && high.n >= 0n) return `-${printNumeral({ ...low, n: -low.n })} to ${printNumeral(high)} ${scale}`;
   const positive = (value: Numeral): string => printNumeral(value.n < 0n ? { ...value, n: -value.n } : value);
   const sign = low.n < 0n ? '-' : '';
   const range = compare(low, high) === 0 ? positive(low) : `${positive(low)}-${positive(high)}`;
