@@ -30,7 +30,7 @@ const MOST_SHARES = 100;
 const MOST_VARIED_LINES = 3000;
 
 /** Recipes of one file. */
-const MOST_RECIPES = 400;
+const MOST_RECIPES = 1000;
 
 /** The recipes of a file as far as they are within the limit. */
 export function recipesWithin(
@@ -49,11 +49,18 @@ export function recipesWithin(
 export function withinLimits(recipe: RecipeBlock, file: string, report: (d: Diagnostic) => void): RecipeBlock {
   const makes = linesWithin(productsWithin(recipe.makes, recipe, file, report), file, report);
   const lines = makes.reduce((total, { items }) => total + items.length, 0);
-  const most = Math.max(1, Math.min(MOST_VARIANTS, Math.floor(MOST_VARIED_LINES / Math.max(1, lines))));
+  const most = variantsWithin(lines);
   const variant = recipe.variants[most];
   if (variant) report(diagnose('V06', linePlace({ file, line: variant.heading.line }), { most: String(most) }));
   if (makes === recipe.makes && !variant) return recipe;
   return { ...recipe, makes, variants: recipe.variants.slice(0, most) };
+}
+
+/** How many variants a recipe of so many lines may have: at least one. */
+function variantsWithin(lines: number): number {
+  let most = 1;
+  while (most < MOST_VARIANTS && (most + 1) * lines <= MOST_VARIED_LINES) most++;
+  return most;
 }
 
 /** The makes, from the first, that keep within the limit of products. */
