@@ -2,6 +2,7 @@
 export * from './food-book.js';
 export * from './model.js';
 export { Session, compile, type SessionOptions } from './session.js';
+export { outlineOf } from './outline-of.js';
 export { normaliseName } from './names.js';
 export { singular } from '@quern/text';
 export { allergensDeclared, allergensPromised, allergenWords, GLUTEN_CEREALS, TREE_NUTS } from './allergen-names.js';

@@ -1,8 +1,9 @@
-import { outline, parseDocument, reparseDocument, type Document, type LineCache } from '@quern/syntax';
+import { parseDocument, reparseDocument, type Document, type LineCache } from '@quern/syntax';
 import { compileFile, type Reach } from './file.js';
 import { MOST_FILES } from './limits.js';
 import type { Host } from './food-book.js';
 import type { Compiled } from './model.js';
+import { outlineOf } from './outline-of.js';
 import { resolvePath } from './paths.js';
 import { RecipeCache } from './recipe-cache.js';
 
@@ -107,7 +108,7 @@ export class Session {
       for (const [file, text] of this.#entries.get(other)?.texts ?? []) texts.set(file, text);
       return { kind: 'file', compiled };
     };
-    const compiled = compileFile(document, outline(document), this.host.foods, reach, this.#recipesOf(path));
+    const compiled = compileFile(document, outlineOf(document), this.host.foods, reach, this.#recipesOf(path));
     this.#entries.set(path, { compiled, texts });
     return compiled;
   }

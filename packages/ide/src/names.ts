@@ -1,5 +1,5 @@
 import { shift, type Span } from '@quern/text';
-import { normaliseName, resolvePath } from '@quern/compiler';
+import { normaliseName, resolvePath, outlineOf } from '@quern/compiler';
 import type {
   BodyItem,
   FactLine,
@@ -12,7 +12,6 @@ import type {
   Typed,
   VariantBlock,
 } from '@quern/syntax';
-import { outlineOf } from './outline-of.js';
 import type { Snapshot } from './snapshot.js';
 
 /*

@@ -1,9 +1,8 @@
 import { applyEdits, contains, type TextEdit } from '@quern/text';
-import { Session, type Compiled, type Formula, type FoodBook, type Host, type Make } from '@quern/compiler';
+import { Session, type Compiled, type Formula, type FoodBook, type Host, type Make, outlineOf } from '@quern/compiler';
 import { LineCache, type BlockLine, type Document, type Line, type Outline } from '@quern/syntax';
 import { itemsByLine, type ItemPlace } from './ledger-index.js';
 import { NameReader, type Occurrence } from './names.js';
-import { outlineOf } from './outline-of.js';
 
 /*
  * What every editor answer starts from: one file as it stands now, with the session it belongs to. Positions are UTF-16

@@ -1,6 +1,6 @@
+import { outlineOf } from '@quern/compiler';
 import { shift, type Span } from '@quern/text';
 import type { Line, MakeBlock, Name, Outline, VariantBlock } from '@quern/syntax';
-import { outlineOf } from './outline-of.js';
 import type { Snapshot } from './snapshot.js';
 
 export type SymbolKind = 'recipe' | 'make' | 'saved' | 'variant' | 'food' | 'culture' | 'kitchen' | 'menu' | 'course';

@@ -1,9 +1,8 @@
 import { units, type UnitId } from '@quern/quantity';
-import { allergenWords, normaliseName, type Food } from '@quern/compiler';
+import { allergenWords, normaliseName, type Food, outlineOf } from '@quern/compiler';
 import { describeAllergen } from '../hover/allergen-words.js';
 import { makeBlockAt, spokenOf } from '../mentions.js';
 import type { Meaning } from '../names.js';
-import { outlineOf } from '../outline-of.js';
 import type { Snapshot } from '../snapshot.js';
 import type { Candidate } from './item.js';
 import { otherFiles, usedFoods } from './used-names.js';

@@ -1,8 +1,7 @@
 import type { Span } from '@quern/text';
-import { resolvePath } from '@quern/compiler';
+import { resolvePath, outlineOf } from '@quern/compiler';
 import { usualEnding } from '@quern/syntax';
 import type { FileEdits } from '../edits.js';
-import { outlineOf } from '../outline-of.js';
 import type { Snapshot } from '../snapshot.js';
 import type { Refactoring } from './refactor.js';
 
