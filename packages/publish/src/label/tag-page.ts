@@ -86,7 +86,7 @@ export function tagText(tag: Tag, options: TagOptions = {}): string {
       .map(({ text }) => text)
       .join('')}`,
     takenOut && takenOut.map(({ text }) => text).join(''),
-    ...tagAllergenWords(tag),
+    tagAllergenWords(tag).join(' '),
     tag.netWeight === undefined ? 'Net weight: ____' : `Net weight: ${tag.netWeight}`,
     ...dates(tag, options.madeOn).map(
       ({ name, day, note }) => `${name}: ${day ?? '____'}${note === '' ? '' : ` (${note})`}`,
@@ -101,23 +101,41 @@ export function tagText(tag: Tag, options: TagOptions = {}): string {
 
 /*
  * Type is not smaller than the law asks: an x-height of 1.2 mm (Regulation (EU) No 1169/2011, Article 13(2)). The faces
- * named here have an x-height of at least 0.46 of their size, so 8 pt (2.8 mm) gives 1.3 mm. What does not fit goes on
- * to a second label; nothing is cut off.
+ * named here have an x-height of at least 0.46 of their size, so 8 pt (2.8 mm) gives 1.3 mm. It is as large as the words
+ * leave room for. What does not fit at 8 pt goes on to a second label; nothing is cut off.
  */
-function tagStyle([across, down]: readonly [number, number]): string {
+const POINTS = [12, 11, 10.5, 10, 9.5, 9, 8.5, 8] as const;
+const MILLIMETRES_A_POINT = 25.4 / 72;
+const MARGIN = 3.5;
+
+/** The largest size at which the words are likely to fit, reckoned by a mean width of letters; at least 8 pt. */
+function typeSize(tag: Tag, options: TagOptions, [across, down]: readonly [number, number]): number {
+  const [title = '', ...lines] = tagText(tag, options).trimEnd().split('\n');
+  const fits = (points: number): boolean => {
+    const em = points * MILLIMETRES_A_POINT;
+    const rows = (text: string, size: number): number =>
+      Math.ceil((text.length * 0.54 * em * size) / (across - 2 * MARGIN));
+    const words = lines.reduce((sum, line) => sum + rows(line, 1) * 1.25 * em + 1, 0);
+    return rows(title, 1.6) * 1.15 * 1.6 * em + words + 6 <= down - 2 * MARGIN;
+  };
+  return POINTS.find(fits) ?? 8;
+}
+
+function tagStyle([across, down]: readonly [number, number], points: number): string {
   return `
-@page{size:${across}mm ${down}mm;margin:4mm}
+@page{size:${across}mm ${down}mm;margin:${MARGIN}mm}
 html,body{margin:0}
-.quern-tag{box-sizing:border-box;width:${across}mm;min-height:${down}mm;padding:4mm;color:#111;background:#fff;
-font:8pt/1.3 "Liberation Sans",Arial,Helvetica,system-ui,sans-serif;overflow-wrap:break-word}
-.quern-tag h1{font:700 13pt/1.15 "Iowan Old Style",Palatino,Charter,"Bitstream Charter",Georgia,serif;margin:0 0 1.2mm}
-.quern-tag p{margin:0 0 1mm}
+.quern-tag{box-sizing:border-box;width:${across}mm;min-height:${down}mm;padding:${MARGIN}mm;color:#111;background:#fff;
+font:${points}pt/1.25 "Liberation Sans",Arial,Helvetica,system-ui,sans-serif;overflow-wrap:break-word}
+.quern-tag h1{font:700 1.6em/1.15 "Iowan Old Style",Palatino,Charter,"Bitstream Charter",Georgia,serif;margin:0 0 1mm}
+.quern-tag p{margin:0 0 .8mm}
+.quern-tag p:last-child{margin-bottom:0}
 .quern-tag strong{font-weight:700;text-decoration:underline;text-underline-offset:.12em}
-.quern-tag dl{display:grid;grid-template-columns:max-content 1fr;gap:.4mm 2mm;margin:1.2mm 0;padding:1mm 0;border-block:.25mm solid #111}
+.quern-tag dl{display:grid;grid-template-columns:max-content 1fr;gap:.3mm 2mm;margin:1mm 0;padding:.8mm 0;border-block:.25mm solid #111}
 .quern-tag dt{font-weight:700}
 .quern-tag dd{margin:0}
 .quern-tag .quern-write{display:inline-block;width:22mm;border-bottom:.2mm solid #111}
-.quern-tag .quern-maker{margin-top:1.2mm}
+.quern-tag .quern-maker{margin-top:1mm;break-before:avoid}
 @media screen{body{background:#ddd;display:flow-root}.quern-tag{margin:6mm auto;box-shadow:0 0 0 .3mm #999}}
 @media print{.quern-tag{width:auto;min-height:0;padding:0}.quern-tag :is(p,dl){break-inside:avoid}}
 `;
@@ -141,7 +159,7 @@ export function tagTree(tag: Tag, options: TagOptions = {}): ElementNode {
     element('h1', {}, tag.name),
     element('p', {}, element('b', {}, 'Ingredients: '), runNodes(ingredientRuns(tag.statement))),
     takenOut && element('p', {}, runNodes(takenOut)),
-    ...tagAllergenWords(tag).map((words) => element('p', {}, words)),
+    element('p', {}, tagAllergenWords(tag).join(' ')),
     element('dl', {}, ...rows),
     ...opened(tag).map((words) => element('p', {}, words)),
     ...tag.care.map((one) => element('p', {}, careWords(one))),
@@ -152,10 +170,11 @@ export function tagTree(tag: Tag, options: TagOptions = {}): ElementNode {
 
 /** The small label as a page that prints at a common label size. */
 export function tagPage(tag: Tag, options: TagOptions = {}): string {
+  const size = TAG_SIZES[options.size ?? 'a7'];
   return htmlPage({
     title: `${tag.name}: tag`,
     language: options.language ?? 'en',
-    style: tagStyle(TAG_SIZES[options.size ?? 'a7']),
+    style: tagStyle(size, typeSize(tag, options, size)),
     scriptHashes: [],
     body: [element('main', {}, tagTree(tag, options))],
   });

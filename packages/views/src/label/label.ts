@@ -244,7 +244,7 @@ const FOR_THE_TAG = new Set([
   'garlic-in-oil',
 ]);
 const tagCautions = (cautions: readonly Caution[]): string[] =>
-  cautions.filter(({ id }) => FOR_THE_TAG.has(id)).map(({ text }) => text);
+  cautions.filter(({ id }) => FOR_THE_TAG.has(id)).map(({ text, forEater }) => forEater ?? text);
 
 function alertsOf(formula: Formula, composition: Composition, uses: readonly FoodUse[]): string[] {
   const alerts: string[] = [];

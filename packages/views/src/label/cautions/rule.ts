@@ -8,6 +8,8 @@ interface Finding {
   readonly weight: Weight;
   /** One or two calm sentences. */
   readonly text: string;
+  /** The same for whoever eats it and did not make it, as a small label says it; without it `text` serves. */
+  readonly forEater?: string;
   /** The lines it speaks of. */
   readonly places: readonly Place[];
 }

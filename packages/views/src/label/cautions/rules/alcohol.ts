@@ -26,6 +26,7 @@ export const alcoholRemains: CautionRule = {
     return {
       weight: 'note',
       text: `About ${about(alcohol.per100)} g of alcohol${from} stay in 100 g${serving}.${heated}${strength}`,
+      forEater: `Contains alcohol: about ${about(alcohol.per100)} g in 100 g.`,
       places: with_.length > 0 ? with_.map((food) => food.place) : [place],
     };
   },

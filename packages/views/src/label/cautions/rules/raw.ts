@@ -31,6 +31,8 @@ function doneness(food: CautionFood, core: Rational): Doneness {
 const staying = (foods: readonly CautionFood[], flag: string): CautionFood[] =>
   foods.filter((food) => food.inDish && food.flags.includes(flag));
 
+const NOT_FOR_SOME = 'not for the very young, the old, the pregnant and the ill';
+
 export const rawEgg: CautionRule = {
   id: 'raw-egg',
   title: 'Raw or lightly cooked egg',
@@ -46,6 +48,7 @@ export const rawEgg: CautionRule = {
       return {
         weight: 'care',
         text: `The ${namesOf(raw)} ${agree(raw, 'stays', 'stay')} raw. For the very young, the old, the pregnant and the ill use pasteurised egg; others should know.`,
+        forEater: `With raw ${namesOf(raw)}: ${NOT_FOR_SOME}.`,
         places: placesOf(raw),
       };
     }
@@ -53,6 +56,7 @@ export const rawEgg: CautionRule = {
     return {
       weight: 'note',
       text: `The ${namesOf(doubtful)} may stay lightly cooked. Cook to ${bothDegrees(coreTemperatures.eggDishes)}, or use pasteurised egg.`,
+      forEater: `With ${namesOf(doubtful)} that may be lightly cooked: ${NOT_FOR_SOME}.`,
       places: placesOf(doubtful),
     };
   },
@@ -73,6 +77,7 @@ export const rawFlour: CautionRule = {
     return {
       weight: 'care',
       text: `The ${namesOf(raw)} ${agree(raw, 'is', 'are')} eaten without being heated. Raw flour, dough and batter are not to be eaten or tasted.`,
+      forEater: `The ${namesOf(raw)} ${agree(raw, 'is', 'are')} not heated.`,
       places: placesOf(raw),
     };
   },
@@ -95,6 +100,7 @@ export const rawMeatOrFish: CautionRule = {
     return {
       weight: 'care',
       text: `No step heats the ${namesOf(raw)}. Serving meat or fish raw needs a supply and a practice meant for it; the very young, the old, the pregnant and the ill should not eat it.`,
+      forEater: `The ${namesOf(raw)} ${agree(raw, 'is', 'are')} not heated: ${NOT_FOR_SOME}.`,
       places: placesOf(raw),
     };
   },

@@ -39,6 +39,7 @@ export const wholeNuts: CautionRule = {
     return {
       weight: 'note',
       text: `The ${namesOf(nuts)} ${agree(nuts, 'is', 'are')} not written as ground or finely chopped: not for children under five, who can choke on them.`,
+      forEater: `With ${namesOf(nuts)} in pieces: not for children under five, who can choke on them.`,
       places: placesOf(nuts),
     };
   },
