@@ -21,6 +21,13 @@ test.each([
   ['100 g sugar and 50 g honey', '50 g: write two lines, “100 g sugar” and “50 g honey”'],
   ['100 g butter or 80 ml olive oil', '80 ml: write “100 g butter”, and under it “or 80 ml olive oil”'],
   ['1 heaped tbsp cocoa', 'heaped tbsp: write “1 tbsp cocoa, heaped”'],
+  ['1 tbsp heaped cocoa powder', 'heaped cocoa powder: write “1 tbsp cocoa powder, heaped”'],
+  ['2 tsp (heaping) sugar', '(heaping) sugar: write “2 tsp sugar, heaping”'],
+  ['gives 1 cup (240 ml)', '(240 ml): a yield is stated once: write “gives 1 cup” or “gives 240 ml”'],
+  [
+    'gives 2 cups (480 ml) of sauce',
+    '(480 ml): a yield is stated once: write “gives 2 cups of sauce” or “gives 480 ml of sauce”',
+  ],
   ['or 1 scant cup sugar', 'scant cup: write “1 cup sugar, scant”'],
 ])('%s', (line, expected) => {
   expect(told(line)).toBe(expected);
@@ -34,6 +41,7 @@ test.each([
   ['2 large eggs', 'large eggs'],
   ['1 lb 4 oz flour', 'flour'],
   ['200 g pound cake', 'pound cake'],
+  ['200 g rounded rice', 'rounded rice'],
 ])('%s names a food', (line, name) => {
   expect(told(line)).toBe(name);
 });

@@ -28,9 +28,20 @@ const FILLED = new RegExp(
   'i',
 );
 
+/** How full a spoon or a cup is, after its unit: `1 tbsp heaped cocoa`. */
+const FULL = /^\(?(heaped|heaping|level|levelled|scant|rounded|brimming)\)? (.+)$/i;
+
+const isByVolume = ({ amount }: Pick<InLine, 'amount'>): boolean =>
+  amount.kind === 'measure' && units[amount.unit.id].dimension === 'volume';
+
 /** Refuses an in line whose name holds an amount. `text` is the line. */
 export function refuseAmountInName(line: Pick<InLine, 'amount' | 'name'>, text: string): void {
   const { name, amount } = line;
+  const [, full, food = ''] = (isByVolume(line) && FULL.exec(name.text)) || [];
+  if (full !== undefined) {
+    const written = text.slice(amount.span.start, amount.span.end).trim();
+    throw new Fault('Q27', name.span, { found: full, way: `write “${written} ${food}, ${full}”` });
+  }
   const filled = FILLED.exec(name.text);
   const found = filled ? `${filled[1] ?? ''} ${filled[2] ?? ''}` : SECOND.exec(name.text)?.[1];
   if (found === undefined) return;
@@ -38,6 +49,14 @@ export function refuseAmountInName(line: Pick<InLine, 'amount' | 'name'>, text: 
   const at = Math.max(0, text.slice(name.span.start, name.span.end).indexOf(found));
   const span: Span = { start: name.span.start + at, end: name.span.start + at + found.length };
   throw new Fault('Q27', span, { found, way: wayOut(written, name.text) });
+}
+
+/** The way out of a yield that is stated twice, `1 cup (240 ml)`; undefined when the line is not such a one. */
+export function yieldStatedTwice(text: string): string | undefined {
+  const [, before = '', bracketed = '', after = ''] = BRACKETED.exec(text.replace(/^\s*gives\s+/i, '')) ?? [];
+  if (bracketed === '') return undefined;
+  const [one, other] = [before, plain(bracketed)].map((amount) => `“gives ${`${amount} ${after}`.trim()}”`);
+  return `a yield is stated once: write ${one ?? ''} or ${other ?? ''}`;
 }
 
 function wayOut(amount: string, name: string): string {

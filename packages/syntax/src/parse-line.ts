@@ -1,7 +1,7 @@
 import { EOF, type IToken } from 'chevrotain';
 import { diagnose, type Diagnostic, type MessageArguments, type MessageCode, type Span } from '@quern/text';
 import type { Bracket, LineContent, Name, ParsedLine, Prose } from './ast.js';
-import { refuseAmountInName } from './amount-in-name.js';
+import { refuseAmountInName, yieldStatedTwice } from './amount-in-name.js';
 import { classify, type LineHead, type LineWord, type RuleName } from './classify.js';
 import { Fault } from './fault.js';
 import { LineParser } from './parser.js';
@@ -205,15 +205,20 @@ function readEntry(
     try {
       return run(text, entry.rule, tokensOf(text, entry.mode, indent, length, entry), entry.form);
     } catch (error) {
-      throw error instanceof Fault ? inWordsOf(entry, error) : error;
+      throw error instanceof Fault ? inWordsOf(entry, error, text) : error;
     }
   });
 }
 
 /** A fault of a fact is told with the form of that fact, unless the fault says more than that it cannot be read. */
-function inWordsOf(entry: LineWord, fault: Fault): Fault {
+function inWordsOf(entry: LineWord, fault: Fault, text: string): Fault {
   if (entry.word === 'use') return new Fault('L18', fault.span, {});
   if (entry.word === 'count') return new Fault('L19', fault.span, {});
+  const way = entry.word === 'gives' ? yieldStatedTwice(text) : undefined;
+  if (way !== undefined) {
+    const span = { start: text.indexOf('('), end: text.indexOf(')') + 1 };
+    return new Fault('Q27', span, { found: text.slice(span.start + 1, span.end - 1), way });
+  }
   const vague = fault.code === 'L24' || fault.code === 'L12' || fault.code === 'Q00' || fault.code === 'L25';
   if (entry.word === 'check' && vague) return new Fault('L35', fault.span, {});
   if (fault.code === 'L25' || ((entry.kind === 'fact' || entry.kind === 'block') && vague)) {

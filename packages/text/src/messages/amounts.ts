@@ -238,7 +238,7 @@ export const amountMessages = defineMessages({
   Q27: {
     name: 'amount inside a name',
     severity: 'error',
-    text: 'a second amount stands inside the name: “{found}”',
+    text: 'a part of an amount stands inside the name: “{found}”',
     help: '{way}',
     why: 'What stands after the first amount is the name. A second amount in it would be weighed by nobody, and no food is called so.',
     bad: 'recipe Toast\n\n  80 g rye bread\n  20 g (0.7 oz) butter\n  hands 2 min: Toast the bread and butter it.\n',
