@@ -57,6 +57,35 @@ describe('the first fix of a message mends its example', () => {
   });
 });
 
+test.each(['L18', 'N09', 'N14'] as const)('%s has a way out where no other file has the name', (code) => {
+  const snapshot = open(splitExample(messages[code].bad));
+  const [first] = placesOf(snapshot, code);
+  const [fix] = first ? fixesFor(snapshot, first) : [];
+  expect(fix?.title).toBe('Keep the line as a remark');
+  const after = snapshot.edited(fix?.edits[0]?.edits ?? []);
+  expect(after.text).toBe(snapshot.text.replace(/^use/, '// use'));
+  expect(placesOf(after, code)).toEqual([]);
+});
+
+test.each(['/srv/puff.quern', 'C:\\recipes\\puff.quern', 'https://example.org/puff.quern', '..\\..\\puff.quern'])(
+  'the path %s is refused, and the file of its name is offered',
+  (path) => {
+    const text = `use Puff from ${path} as base\n\nrecipe Tart\n  200 g base\n  hands 1 min: Roll.\n`;
+    const puff = 'recipe Puff\n  200 g strong wheat flour\n  hands 1 min: Fold.\n';
+    const snapshot = open([
+      { path: 'main.quern', text },
+      { path: 'store/puff.quern', text: puff },
+    ]);
+    const [refused] = placesOf(snapshot, 'N14');
+    expect(refused && text.slice(refused.place.start, refused.place.end)).toBe(path);
+    expect(placesOf(snapshot, 'L18')).toEqual([]);
+    const [fix] = refused ? fixesFor(snapshot, refused) : [];
+    const after = snapshot.edited(fix?.edits[0]?.edits ?? []);
+    expect(after.text).toBe(text.replace(path, 'store/puff.quern'));
+    expect(placesOf(after, 'N14')).toEqual([]);
+  },
+);
+
 describe('a safe fix', () => {
   test.each(codes.filter((code) => fixers[code] !== undefined && !ofViews.has(code)))(
     'of %s changes no sum and no error elsewhere',

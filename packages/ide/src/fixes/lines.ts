@@ -154,14 +154,14 @@ export const sentenceAsStep: Fixer = (m) => {
   return [...steps, m.inLine({ start: indent, end: indent }, 'note ', 'Make it a note')];
 };
 
-/** L18: the file of the workspace that has a thing of that name. */
+/** L18: the file of the workspace that has a thing of that name; else the line kept as a remark. */
 export const findFile: Fixer = (m) => {
   const name = m.line.text
     .trim()
     .replace(/^use\s+/i, '')
     .replace(/\s+from\b.*$/i, '');
-  if (name === '') return [];
-  return [...otherFiles(m.snapshot)]
+  if (name === '') return [m.asRemark()];
+  const found = [...otherFiles(m.snapshot)]
     .filter((other) => writtenIn(other).titles.some((title) => normaliseName(title) === normaliseName(name)))
     .map((other) => {
       const path = relativePath(m.snapshot.path, other.path);
@@ -171,6 +171,7 @@ export const findFile: Fixer = (m) => {
         `Use it from ${path}`,
       );
     });
+  return [...found, m.asRemark()];
 };
 
 /** L19: what the food is counted as. */

@@ -76,9 +76,9 @@ export const madeOrFood: Fixer = (m) => {
 /** N07: the name with its accents, which can only be meant. */
 export const withAccents: Fixer = (m) => [m.replace(m.arg('near'), `Write “${m.arg('near')}”`, true)];
 
-/** N09, N14: the file of that name, or nearly, as it is reached from here. */
+/** N09, N14: the file of that name, or nearly, as it is reached from here; else the line kept as a remark. */
 export const nearFile: Fixer = (m) => {
-  const wanted = m.arg('path').split('/').at(-1) ?? '';
+  const wanted = m.arg('path').split(/[/\\]/).at(-1) ?? '';
   const paths = m.snapshot.files
     .filter((file) => file !== m.snapshot.path)
     .map((file) => relativePath(m.snapshot.path, file));
@@ -88,7 +88,7 @@ export const nearFile: Fixer = (m) => {
     paths.map((path) => path.split('/').at(-1) ?? ''),
   );
   const close = paths.filter((path) => near.includes(path.split('/').at(-1) ?? ''));
-  return [...new Set([...same, ...close])].map((path) => m.replace(path));
+  return [...[...new Set([...same, ...close])].map((path) => m.replace(path)), m.asRemark()];
 };
 
 /** N10: a line with a little of it, to be weighed; or all of it when it is made above. */
