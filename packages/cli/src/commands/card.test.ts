@@ -14,8 +14,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { run } from '../run.js';
-import type { System } from '../system/system.js';
+import { runIn, type Told } from '../../../../tests/cli/in-process.js';
 
 const BUNS = `recipe Quay Buns
 by Idony Farrow
@@ -58,37 +57,11 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-interface Ran {
-  readonly code: number;
-  readonly out: string;
-  readonly err: string;
-}
+const quern = (line: readonly string[], environment = { SOURCE_DATE_EPOCH: '2250000000' }): Promise<Told> =>
+  runIn(folder, line, environment);
 
-async function quern(
-  line: readonly string[],
-  environment: System['environment'] = { SOURCE_DATE_EPOCH: '2250000000' },
-): Promise<Ran> {
-  const texts = { out: '', err: '' };
-  const sink = (name: 'out' | 'err') => ({
-    write: (text: string) => void (texts[name] += text),
-    isTerminal: false,
-    columns: 80,
-  });
-  const system: System = {
-    out: sink('out'),
-    err: sink('err'),
-    folder,
-    environment,
-    colour: false,
-    version: '0.0.0',
-    entry: undefined,
-    readStdin: async () => '',
-  };
-  return { code: await run(line, system), ...texts };
-}
-
-const card = (...args: string[]): Promise<Ran> => quern(['card', ...args]);
-const site = (...args: string[]): Promise<Ran> => card('recipes', '--out', 'site', ...args);
+const card = (...args: string[]): Promise<Told> => quern(['card', ...args]);
+const site = (...args: string[]): Promise<Told> => card('recipes', '--out', 'site', ...args);
 const siteFiles = (): string[] => readdirSync(join(folder, 'site'), { recursive: true, encoding: 'utf8' }).sort();
 const read = (...path: string[]): string => readFileSync(join(folder, ...path), 'utf8');
 

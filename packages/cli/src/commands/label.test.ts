@@ -2,8 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { run } from '../run.js';
-import type { System } from '../system/system.js';
+import { runIn, type Told } from '../../../../tests/cli/in-process.js';
 
 let folder = '';
 beforeAll(() => {
@@ -31,33 +30,8 @@ make buns
   keeps 2 d at 20 C
 `;
 
-interface Told {
-  readonly code: number;
-  readonly out: string;
-  readonly err: string;
-}
-
+const command = (...args: string[]): Promise<Told> => runIn(folder, args);
 const quern = (...args: string[]): Promise<Told> => command('label', ...args);
-
-async function command(...args: string[]): Promise<Told> {
-  const texts = { out: '', err: '' };
-  const sink = (name: 'out' | 'err') => ({
-    write: (text: string) => void (texts[name] += text),
-    isTerminal: false,
-    columns: 80,
-  });
-  const system: System = {
-    out: sink('out'),
-    err: sink('err'),
-    folder,
-    environment: {},
-    colour: false,
-    version: '0.0.0',
-    entry: undefined,
-    readStdin: () => Promise.resolve(''),
-  };
-  return { code: await run(args, system), ...texts };
-}
 
 describe('quern label', () => {
   test('prints the statement of a market', async () => {

@@ -2,8 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { run } from '../run.js';
-import type { System } from '../system/system.js';
+import { runIn, type Told } from '../../../../tests/cli/in-process.js';
 
 let folder = '';
 beforeEach(() => {
@@ -21,27 +20,7 @@ const MENDED = `recipe Toast
 `;
 const SLIPS = MENDED.replace('butter, cold', 'butter = cold').replace('hands 2-3', 'hnads 2–3');
 
-async function quern(
-  ...args: string[]
-): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
-  const texts = { out: '', err: '' };
-  const sink = (name: 'out' | 'err') => ({
-    write: (text: string) => void (texts[name] += text),
-    isTerminal: false,
-    columns: 80,
-  });
-  const system: System = {
-    out: sink('out'),
-    err: sink('err'),
-    folder,
-    environment: {},
-    colour: false,
-    version: '0.0.0',
-    entry: undefined,
-    readStdin: () => Promise.resolve(''),
-  };
-  return { code: await run(['mend', ...args], system), ...texts };
-}
+const quern = (...args: string[]): Promise<Told> => runIn(folder, ['mend', ...args]);
 
 const read = (name: string): string => readFileSync(join(folder, name), 'utf8');
 

@@ -9,15 +9,22 @@ type Report = (diagnostic: Diagnostic) => void;
 /** Things that every planner knows. */
 const KITCHEN_WORDS: readonly string[] = ['oven', 'shelf', 'ring', 'hob', 'cook', 'flame'];
 
+/** What is left of `shelves` when a slip in it hides that it is the plural of a shelf. */
+const SHELVES = 'shelve';
+
 /** N19: things that a step uses and that look like a slip of one the kitchen has. */
 function checkThings(things: readonly Thing[], ref: LineRef, known: ReadonlySet<string>, report: Report): void {
   for (const thing of things) {
     if (known.has(thing.name)) continue;
+    const words = thing.name.split(' ');
     const near =
       nearest(thing.name, known, 1)[0] ??
+      (nearest(thing.name, [SHELVES], 1).length > 0 ? 'shelf' : undefined) ??
       [...known].find((word) => thing.name.startsWith(word) && /[\s\d]/.test(thing.name)) ??
       // A figure inside the name is what was meant for the shelves.
-      (/\d/.test(thing.name) ? nearest(thing.name.split(' ')[0] ?? '', known, 1)[0] : undefined);
+      (/\d/.test(thing.name) ? nearest(words[0] ?? '', known, 1)[0] : undefined) ??
+      // A comma too early: `4 ring,s 1 cook`.
+      (/\d/.test(thing.name) && known.has(words.at(-1) ?? '') ? words.at(-1) : undefined);
     if (near) report(diagnose('N19', placeOf(ref, thing.span), { name: thing.name, near }));
   }
 }
