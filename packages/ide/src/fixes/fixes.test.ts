@@ -5,6 +5,7 @@ import { memoryHost, splitExample, type SourceText } from '@quern/testkit';
 import { describe, expect, test } from 'vitest';
 import { snapshotOf, type Snapshot } from '../snapshot.js';
 import { fixers, withoutFix } from './index.js';
+import { slowDiagnostics } from '../slow-diagnostics.js';
 import { fixesFor, mendAll, safeEdits } from './mend.js';
 
 const foods = createFoodBook();
@@ -27,12 +28,12 @@ const withOthers: Partial<Record<MessageCode, string>> = {
   N09: 'use Puff from puf.quern\n\nrecipe Tart\n  200 g Puff\n  hands 1 min: Roll.\n=== puff.quern\nrecipe Puff\n  200 g strong wheat flour\n  hands 1 min: Fold.\n',
   N14: 'use Puff from ../../puff.quern\n\nrecipe Tart\n  200 g Puff\n  hands 1 min: Roll.\n=== puff.quern\nrecipe Puff\n  200 g strong wheat flour\n  hands 1 min: Fold.\n',
 };
-/** Messages that a view gives, not the compiler: their example shows nothing here, and the view's tests look at them. */
-const ofViews: ReadonlySet<string> = new Set(['A02', 'A07', 'A08', 'A09']);
+/** Their fix opens the place for what only the packet says, so the message stays until that is written. */
+const writtenByHand: ReadonlySet<string> = new Set(['A02', 'A07']);
 
 /** Where the example of a message gives it. */
 const placesOf = (snapshot: Snapshot, code: MessageCode) =>
-  snapshot.compiled.diagnostics.filter((one) => one.code === code);
+  [...snapshot.compiled.diagnostics, ...[...slowDiagnostics(snapshot)].flat()].filter((one) => one.code === code);
 
 test('every message is in one of the two tables', () => {
   const listed = [...Object.keys(fixers), ...Object.keys(withoutFix)].sort();
@@ -40,7 +41,7 @@ test('every message is in one of the two tables', () => {
 });
 
 describe('the first fix of a message mends its example', () => {
-  const mendable = codes.filter((code) => fixers[code] !== undefined && !ofViews.has(code));
+  const mendable = codes.filter((code) => fixers[code] !== undefined && !writtenByHand.has(code));
   test.each(mendable)('%s', (code) => {
     const files = splitExample(withOthers[code] ?? messages[code].bad);
     const snapshot = open(files);
@@ -87,7 +88,7 @@ test.each(['/srv/puff.quern', 'C:\\recipes\\puff.quern', 'https://example.org/pu
 );
 
 describe('a safe fix', () => {
-  test.each(codes.filter((code) => fixers[code] !== undefined && !ofViews.has(code)))(
+  test.each(codes.filter((code) => fixers[code] !== undefined))(
     'of %s changes no sum and no error elsewhere',
     (code) => {
       const snapshot = open(splitExample(withOthers[code] ?? messages[code].bad));
