@@ -108,13 +108,15 @@ export interface Bound {
   readonly basis?: Target;
 }
 
+/** The `swap` line of the variant that changed the food of a line of its recipe. */
+export type SwapAt = (ref: LineRef) => LineRef | undefined;
+
 export interface BindContext {
   readonly file: string;
   readonly foods: FoodScope;
   readonly cultures: ReadonlyMap<string, Culture>;
   readonly used: ReadonlyMap<string, NamedProduct>;
-  /** Lines of the base that a `swap` of this variant has changed, with the line of that swap. */
-  readonly swaps: ReadonlyMap<number, LineRef>;
+  readonly swapAt: SwapAt;
   /** Name of `basis`, if written, with its place. */
   readonly basis?: { readonly name: Name; readonly ref: LineRef };
   report(diagnostic: Diagnostic): void;
@@ -295,7 +297,7 @@ class Binder {
 
   /** Where a name is written: on its line, or on the `swap` line that put it there. */
   #placeOfName(name: Name, ref: LineRef): Place {
-    const swap = this.context.swaps.get(ref.line.number);
+    const swap = this.context.swapAt(ref);
     const content = swap?.line.parsed.content;
     return swap && content?.kind === 'swap' && content.to.text === name.text
       ? placeOf(swap, content.to.span)

@@ -2,7 +2,7 @@ import type { Diagnostic } from '@quern/text';
 import { equal, type Rational } from '@quern/quantity';
 import type { Amount, FactLine, RecipeBlock, Typed } from '@quern/syntax';
 import { checkAgreement } from './agreement.js';
-import { bindRecipe, type Bound, type BoundIn, type NamedProduct } from './bind.js';
+import { bindRecipe, type Bound, type BoundIn, type NamedProduct, type SwapAt } from './bind.js';
 import { checkLedger } from './checks/ledger-checks.js';
 import { checkPromises } from './checks/promises.js';
 import { checkProse } from './checks/prose-checks.js';
@@ -49,13 +49,13 @@ export function compileRecipe(recipe: RecipeBlock, context: RecipeContext): Form
   const { file, report } = context;
   const facts = recipeFacts(context.head, recipe.facts, file, report);
   const basis = basisOf([...context.head, ...recipe.facts], file);
-  const swaps = swapsOf(context.variant?.edits ?? []);
+  const swapAt = swapsOf(file, context.variant?.edits ?? []);
   const bound = bindRecipe(recipe, {
     file,
     foods: context.foods,
     cultures: context.cultures,
     used: context.used,
-    swaps,
+    swapAt,
     ...(basis ? { basis } : {}),
     report,
   });
@@ -69,7 +69,7 @@ export function compileRecipe(recipe: RecipeBlock, context: RecipeContext): Form
     taught,
     counts,
     checkFactor: context.variant?.factor,
-    swaps,
+    swapAt,
     report: say,
   });
   const make = (pick: Pick, say: (d: Diagnostic) => void): { formula: Formula; run: LedgerRun } => {
@@ -120,12 +120,14 @@ function leavesOpen({ makes }: Bound, { gives }: RecipeFacts): boolean {
   );
 }
 
-function swapsOf(edits: readonly VariantEdit[]): ReadonlyMap<number, LineRef> {
-  return new Map(
+/** A line is known by its number and its file: what a variant in a file of its own adds has numbers of that file. */
+function swapsOf(file: string, edits: readonly VariantEdit[]): SwapAt {
+  const swaps = new Map(
     edits
       .filter((edit) => edit.kind === 'swap')
       .flatMap((edit) => edit.touched.map((line): [number, LineRef] => [line, edit.ref])),
   );
+  return (ref) => (ref.file === file ? swaps.get(ref.line.number) : undefined);
 }
 
 /** Runs the agreement check over all lines first, since a line may teach a weight that a line above it needs. */

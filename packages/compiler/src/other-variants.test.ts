@@ -111,6 +111,17 @@ variant plain
     expect(stale?.place).toEqual({ file: 'bread/variant.quern', start: at, end: at + 'butter'.length });
   });
 
+  test('a line of the variant is not taken for a line of the recipe that has its number', () => {
+    const water = BASE.split('\n').findIndex((line) => line.includes('water'));
+    const swap = 'use Quay Bread from base.quern\n\nvariant milky\n  swap water for orange juice\n';
+    const added = '  add 1 bunch honey beside fine salt\n';
+    const variant = `${swap}${'\n'.repeat(water - 4)}${added}`;
+    expect(variant.split('\n')[water]).toBe(added.trimEnd());
+    const weight = compileWith(variant).diagnostics.find(({ code }) => code === 'Q08' || code === 'V02');
+    expect(weight?.code).toBe('Q08');
+    expect(weight?.place.start).toBe(variant.indexOf('honey'));
+  });
+
   test('what the recipe itself has to answer for is not told again', () => {
     const broken = BASE.replace('10 g fine salt', '10 g fine salt = cold');
     expect(told(compileWith(MILKY, broken)).filter((line) => line.startsWith('L13'))).toEqual([]);

@@ -153,7 +153,7 @@ function unweighed(run: RunState, item: BoundIn, pot: OpenPot): void {
 /** Q08; where a variant's `swap` put the food there, V02 at that line. */
 function noWeight(run: RunState, item: BoundIn): void {
   const { content, ref } = item;
-  const swap = run.input.swaps.get(ref.line.number);
+  const swap = run.input.swapAt(ref);
   if (swap) run.input.report(diagnose('V02', linePlace(swap), { name: content.name.text }));
   // The message that nobody knows the food says that its weight is unknown too.
   else if (item.source.kind !== 'food' || item.source.food.from !== 'unknown') run.input.report(unweighable(item));

@@ -1,8 +1,8 @@
 import type { Diagnostic } from '@quern/text';
 import type { CupSystem, Rational } from '@quern/quantity';
-import type { Bound, BoundMake } from '../bind.js';
+import type { Bound, BoundMake, SwapAt } from '../bind.js';
 import type { PotParts } from './parts.js';
-import type { Culture, Draw, Entry, Item, LineRef, Part, Pot, Unknown } from '../model.js';
+import type { Culture, Draw, Entry, Item, Part, Pot, Unknown } from '../model.js';
 import type { Counts } from '../substances.js';
 import type { Pick, Taught } from '../weighing.js';
 
@@ -18,8 +18,7 @@ export interface LedgerInput {
   readonly flour: Rational | undefined;
   /** A variant's `times`: checks keep their figures and are compared with what is found divided by it. */
   readonly checkFactor: Rational | undefined;
-  /** The `swap` lines of a variant, by the number of the line whose food they changed. */
-  readonly swaps: ReadonlyMap<number, LineRef>;
+  readonly swapAt: SwapAt;
   report(diagnostic: Diagnostic): void;
 }
 
