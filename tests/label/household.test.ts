@@ -56,7 +56,8 @@ describe('a volume that the recipe gives', () => {
     expect(us('gives 1200 ml\nserves 5')).toMatch(/Serving size: 1 cup \(240 mL\)\. Servings: 5\./);
     expect(us('gives 2 bottles of 600 ml\nserves 5')).toMatch(/Serving size: 1 cup \(240 mL\)/);
     expect(us('gives 1.2 kg\nserves 5')).toMatch(/Serving size: 1\/5 of the dish \(240 g\)/);
-    expect(us('gives 1200 ml\nserves 5 bowls')).toMatch(/Serving size: 1 bowl \(240 g\)/);
+    expect(us('gives 1200 ml\nserves 5 bowls')).toMatch(/Serving size: 1 cup \(240 mL\)/);
+    expect(us('gives 1200 ml\nserves 5 slices')).toMatch(/Serving size: 1 slice \(240 g\)/);
   });
 
   test('in Canada the grams have a tenth below ten', () => {

@@ -32,5 +32,7 @@ font:1rem/1.5 "Iowan Old Style",Palatino,Charter,"Bitstream Charter",Georgia,ser
 .quern-label .quern-cautions li.quern-check{border-color:var(--alert)}
 .quern-label .quern-quiet{color:var(--quiet);font-size:.9rem}
 @media (max-width:30rem){.quern-label td span{white-space:normal}.quern-label :is(th,td){padding-inline-end:.4rem}}
-@media print{.quern-label{padding:0;max-width:none;background:none}.quern-label h2{break-after:avoid}.quern-label :is(tr,li){break-inside:avoid}}
+@page{margin:15mm}
+@media print{.quern-label .quern-scroll{overflow:visible}.quern-label caption~tbody td{white-space:normal}.quern-label caption{break-after:avoid}
+.quern-label{padding:0;max-width:none;background:none}.quern-label h2{break-after:avoid}.quern-label :is(tr,li){break-inside:avoid}}
 `;

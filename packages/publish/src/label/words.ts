@@ -139,14 +139,14 @@ export function allergenReasons({ allergens }: Pick<Label, 'allergens'>): string
 
 /** One food's share in a figure, cell by cell: food, grams, in 100 g, in all, entry of the table and its sources. */
 export function explanationCells(
-  { food, grams, eaten, per100, amount, entry, sources }: Explanation['rows'][number],
+  { food, grams, eaten, per100, amount, stays, entry, sources }: Explanation['rows'][number],
   unit: string,
 ): string[] {
   return [
     food,
     eaten === undefined ? `${grams} g` : `${grams} g (${eaten} % is eaten)`,
     per100 === undefined ? 'no figure' : `${per100} ${unit} in 100 g`,
-    per100 === undefined ? 'not known' : `${amount} ${unit}`,
+    per100 === undefined ? 'not known' : `${amount} ${unit}${stays === undefined ? '' : ` (${stays} % stays)`}`,
     entry === undefined ? 'not in the table' : sources.length === 0 ? entry : `${entry}: ${sources.join(' ')}`,
   ];
 }

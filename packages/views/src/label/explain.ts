@@ -1,7 +1,8 @@
-import { HUNDRED, isZero, multiply, toDecimal, type Rational } from '@quern/quantity';
+import { divide, HUNDRED, isZero, multiply, toDecimal, type Rational } from '@quern/quantity';
 import type { Place } from '@quern/text';
-import type { Composition } from './composition.js';
+import type { Component, Composition } from './composition.js';
 import type { LabelNutrient, Market } from './nutrient-list.js';
+import { ofGrams } from './nutrients.js';
 import { contributionsTo, type Nutrition } from './nutrition.js';
 
 /** Where one figure comes from: what each food gives of it. */
@@ -24,6 +25,8 @@ export interface Explanation {
     /** In 100 g of the food; undefined where the source gives none. */
     readonly per100: string | undefined;
     readonly amount: string;
+    /** The share of a food's alcohol that its heating or standing leaves, in per cent, where some of it left. */
+    readonly stays: string | undefined;
     readonly sources: readonly string[];
     /** The lines that put it in. */
     readonly places: readonly Place[];
@@ -108,6 +111,12 @@ const explained: Readonly<Record<'general' | 'annex', readonly LabelNutrient[]>>
 
 const percentText = (share: Rational): string => toDecimal(multiply(share, HUNDRED), 0);
 
+/** What stays of the alcohol of a food, where some left. */
+function staysOf({ grams, alcoholLost }: Component, per100: Rational, amount: Rational): string | undefined {
+  const whole = ofGrams(per100, grams.usual);
+  return isZero(alcoholLost.usual) || isZero(whole) ? undefined : percentText(divide(amount, whole));
+}
+
 /** Every figure of a market's declaration, traced to the foods that give it. */
 export function explain(composition: Composition, nutrition: Nutrition, market: Market): Explanation[] {
   const nutrients = market === 'us' || market === 'ca' ? explained.general : explained.annex;
@@ -127,6 +136,7 @@ export function explain(composition: Composition, nutrition: Nutrition, market: 
         eaten: component.weighed?.as === 'bought' ? percentText(component.weighed.eaten) : undefined,
         per100: content.more && isZero(content.more) ? toDecimal(content.known, 3) : undefined,
         amount: toDecimal(amount, 3),
+        stays: nutrient === 'alcohol' ? staysOf(component, content.known, amount) : undefined,
         sources,
         places: component.lines,
       })),

@@ -75,7 +75,7 @@ export function householdServing(
   market: HouseholdMarket = 'us',
 ): string {
   const rule = market === 'ca' ? caServing : servingGrams;
-  const poured = GENERIC.test(name) && millilitres ? divide(millilitres, count) : undefined;
+  const poured = (GENERIC.test(name) || POURED_INTO.test(name)) && millilitres ? divide(millilitres, count) : undefined;
   const metric = poured
     ? ` (${printBy(rule, poured)} mL)`
     : weight
@@ -89,6 +89,9 @@ export function householdServing(
 
 /** A word for a part of the dish that is no thing by itself. */
 const GENERIC = /^(?:serving|portion|person|people)$/;
+
+/** What is poured into at the table: no household measure, where cups can be told. */
+const POURED_INTO = /^(?:glass|bowl|mug|cup|plate|ladle|helping)$/;
 
 function measure(name: string, count: Rational): string {
   if (!GENERIC.test(name)) return `1 ${name}`;

@@ -168,14 +168,14 @@ function quidWhole(input: StatementInput, ingoing: Rational): Rational | undefin
   return whole && sign(whole) > 0 ? whole : undefined;
 }
 
-/** Whole per cents, below 5 % halves. From memory of the guidance on quantitative declarations. */
+/** Whole per cents, as the Food Safety Authority of Ireland prints its examples; below 5 % halves, from memory. */
 const quidRule: RoundingRule = {
   unit: '%',
   bands: [
     { to: rational(5), including: false, manner: { kind: 'nearest', step: rational(1, 2), places: 1, trim: true } },
     { including: false, manner: { kind: 'nearest', step: rational(1), places: 0, trim: true } },
   ],
-  source: 'guidance on quantitative ingredient declarations, from memory',
+  source: 'whole: FSAI, answers on QUID (ham 10 %, mushrooms 6 %, minced beef 30 %); halves below 5 %: from memory',
 };
 
 /**
