@@ -21,8 +21,7 @@ async function talk(): Promise<Talk> {
   const [toServer, toClient] = [new PassThrough(), new PassThrough()];
   const server = createConnection(new lsp.StreamMessageReader(toServer), new lsp.StreamMessageWriter(toClient));
   const files = new SentFiles();
-  // A clock that stands still: the checks that wait for a quiet moment are asked for by hand.
-  startServer(server, { files, foods: createFoodBook, now: () => 0, version: '0' });
+  startServer(server, { files, foods: createFoodBook, now: () => performance.now(), version: '0' });
   server.listen();
   const client = lsp.createProtocolConnection(
     new lsp.StreamMessageReader(toClient),
