@@ -37,6 +37,13 @@ describe('a choice left open', () => {
     expect(cheese.promises[0]?.verdict).toBe('contradicted');
   });
 
+  test('breaks a promise as one thing, with its line', () => {
+    const promised = CHOICE.replace('serves 8', 'serves 8\nfree of nuts');
+    const [verdict] = labelled(promised).value.promises;
+    expect(verdict?.verdict).toBe('contradicted');
+    expect(verdict?.against.map(({ food }) => food)).toEqual(['any nut']);
+  });
+
   test('makes figures at least, with one message', () => {
     const told = diagnostics.filter(({ code }) => code === 'A02').map(({ args }) => args['name']);
     expect(told).toEqual(['any nut']);

@@ -26,6 +26,8 @@ export interface FoodUse {
   readonly how: 'in' | 'optional' | 'or';
   /** The line leaves the choice open ('any nut'): `class` for the choice itself, `member` for each food it may be. */
   readonly choice?: 'class' | 'member';
+  /** Of a member: the choice as the line writes it, 'any nut'. */
+  readonly chosenFrom?: string;
   /** A line that cannot be read: what it puts in, nobody knows. */
   readonly unread?: true;
   readonly place: Place;
@@ -119,7 +121,7 @@ function pushUses(uses: FoodUse[], formula: Formula, item: InItem, how: FoodUse[
     const common = commonTo(source.class, name, source.foods);
     uses.push({ name, ...(common && { food: common }), how, choice: 'class', place: where });
     for (const food of source.foods) {
-      uses.push({ name: food.name, food, how: 'or', choice: 'member', place: where });
+      uses.push({ name: food.name, food, how: 'or', choice: 'member', chosenFrom: name, place: where });
     }
   } else if (!isMade(formula, source.product)) {
     uses.push({ name: source.product, how, place: where });

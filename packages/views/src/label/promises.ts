@@ -136,8 +136,13 @@ export function judge(promised: Promised, uses: readonly FoodUse[], kitchens: re
     if (answer === 'fine') continue;
     const one = { food: use.name, place: use.place };
     // What a line allows to go in breaks the promise of whoever takes the line at its word.
-    if (answer === 'breaks') breaking.push({ ...one, why: HOW_IT_BREAKS[use.how] });
-    else if (use.unread) doubtful.push({ ...one, why: 'unread' });
+    if (answer === 'breaks') {
+      // Of a choice left open it is the choice that breaks it, told once.
+      const against = { ...one, food: use.chosenFrom ?? use.name, why: HOW_IT_BREAKS[use.how] };
+      const told = ({ food, place }: Against): boolean =>
+        food === against.food && place.file === against.place.file && place.start === against.place.start;
+      if (!breaking.some(told)) breaking.push(against);
+    } else if (use.unread) doubtful.push({ ...one, why: 'unread' });
     // A choice left open is judged food by food; what its foods share only serves to break a promise.
     else if (use.choice !== 'class') doubtful.push({ ...one, why: answer });
   }

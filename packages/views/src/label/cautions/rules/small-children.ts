@@ -1,6 +1,6 @@
 import type { CautionFood } from '../facts.js';
 import type { CautionRule } from '../rule.js';
-import { agree, namesOf, placesOf } from '../words.js';
+import { namesOf, placesOf } from '../words.js';
 
 export const honeyInfants: CautionRule = {
   id: 'honey-infants',
@@ -38,7 +38,7 @@ export const wholeNuts: CautionRule = {
     if (nuts.length === 0) return undefined;
     return {
       weight: 'note',
-      text: `The ${namesOf(nuts)} ${agree(nuts, 'is', 'are')} not written as ground or finely chopped: not for children under five, who can choke on them.`,
+      text: `Not written as ground or finely chopped: ${namesOf(nuts)}. Not for children under five, who can choke on them.`,
       forEater: `With ${namesOf(nuts)} in pieces: not for children under five, who can choke on them.`,
       places: placesOf(nuts),
     };
