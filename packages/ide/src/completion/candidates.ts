@@ -139,7 +139,7 @@ export function* unitCandidates(number: string): Iterable<Candidate> {
   }
 }
 
-/** Recipes and products of other files, for `use`. */
+/** Recipes, foods and products of other files, for `use`. */
 export function* usableCandidates(snapshot: Snapshot): Iterable<Candidate> {
   for (const other of otherFiles(snapshot)) {
     const path = relativePath(snapshot.path, other.path);
@@ -158,6 +158,11 @@ export function* usableCandidates(snapshot: Snapshot): Iterable<Candidate> {
             rank: 100,
           };
       }
+    }
+    for (const { heading } of outlineOf(other.document).foods) {
+      const name = heading.content.name?.text;
+      if (name !== undefined)
+        yield { label: name, kind: 'food', insert: `${name} from ${path}`, detail: `food of ${path}`, rank: 50 };
     }
   }
 }
@@ -258,7 +263,7 @@ export const timeCandidates: readonly Candidate[] = [
   'overnight',
   '1 h or more',
   '7 d',
-].map((label, rank) => ({ label, kind: 'value', rank: 20 + rank }));
+].map((label, rank) => ({ label, kind: 'value', rank }));
 
 /** What a step can keep busy: what the kitchens of the file have, and the usual things. */
 export function* thingCandidates(snapshot: Snapshot): Iterable<Candidate> {

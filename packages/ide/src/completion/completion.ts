@@ -5,7 +5,7 @@ import type { Snapshot } from '../snapshot.js';
 import * as from from './candidates.js';
 import { listOf, type Candidate, type CompletionItem, type CompletionList } from './item.js';
 import { lineSnippets } from './line-snippets.js';
-import { measureCandidates } from './measure-candidates.js';
+import { checkCandidates, measureCandidates } from './measure-candidates.js';
 import { usedKeywords, usedNotes } from './used-names.js';
 
 /** A place where something can be typed: what may stand there, and what is typed of it so far. */
@@ -230,6 +230,7 @@ function sentenceSlot(snapshot: Snapshot, line: number, rest: string): Slot | un
 }
 
 function checkSlot(snapshot: Snapshot, line: number, rest: string): Slot | undefined {
+  if (rest === '') return { candidates: checkCandidates(snapshot, line), typed: rest };
   const fromMake = /\sfrom\s(.*)$/i.exec(rest);
   if (fromMake) return { candidates: from.productCandidates(snapshot, line), typed: fromMake[1] ?? '' };
   const on = /\son\s(.*)$/i.exec(rest);

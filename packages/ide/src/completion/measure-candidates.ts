@@ -1,3 +1,4 @@
+import { exact, HUNDRED, multiply, printExact, roundTo } from '@quern/quantity';
 import { gramsText } from '../figures.js';
 import { otherMeasure, states, writableGrams } from '../measures.js';
 import type { Snapshot } from '../snapshot.js';
@@ -31,4 +32,19 @@ function without(snapshot: Snapshot, line: number, text: string): ReturnType<Sna
   const { start } = snapshot.line(line) ?? { start: 0 };
   if (equals < 0) return undefined;
   return snapshot.edited([{ span: { start: start + equals, end: start + text.length }, text: '' }]).itemAt(line);
+}
+
+/** After `check `: what the ledger has in the pot at the line above, and in bread the water on the flour. */
+export function* checkCandidates(snapshot: Snapshot, line: number): Iterable<Candidate> {
+  for (let above = line - 1; above >= 0 && snapshot.line(above)?.parsed.content.kind !== 'block'; above--) {
+    const place = snapshot.itemAt(above);
+    const after = place?.entry?.totalAfter;
+    if (place === undefined || after === undefined) continue;
+    yield { label: writableGrams(after), kind: 'value', detail: 'in the pot by the ledger', rank: 0 };
+    const { flour } = place.formula;
+    if (flour === undefined) return;
+    const percent = printExact(roundTo(multiply(flour.hydration, HUNDRED), exact('0.1')));
+    yield { label: `${percent} % water on flour`, kind: 'value', detail: 'in the dough by the ledger', rank: 1 };
+    return;
+  }
 }
