@@ -69,14 +69,18 @@ const kindOf = (content: LineContent): string => (FACTS.has(content.kind) ? cont
 describe('the highlighter files a line as the parser does', () => {
   test('in all examples', () => {
     const folder = join(root, 'examples');
-    let lines = 0;
+    const seen = new Map<string, number>();
     for (const name of readdirSync(folder).filter((one) => one.endsWith('.quern'))) {
       for (const { text, parsed } of parseDocument(name, readFileSync(join(folder, name), 'utf8')).lines) {
         expect([text, colouredKind(text)]).toEqual([text, kindOf(parsed.content)]);
-        lines++;
+        const kind = kindOf(parsed.content);
+        seen.set(kind, (seen.get(kind) ?? 0) + 1);
       }
     }
-    expect(lines).toBeGreaterThan(300);
+    // The run says something only if every kind of line that a good file can hold was there, and none that it cannot.
+    const expected = [...new Set(lineWords.map(({ kind }) => kind)), 'blank', 'comment', 'more'];
+    expect([...seen.keys()].sort()).toEqual(expected.sort());
+    expect([...seen.values()].reduce((sum, count) => sum + count)).toBeGreaterThan(300);
   });
 
   test.each(lineWords.map(({ example, kind }) => [example, kind] as const))('%s', (example, kind) => {
