@@ -35,7 +35,8 @@ function colourOf(severity: Severity, paint: Paint): (text: string) => string {
 }
 
 /** Characters that a terminal must not be sent, or that would turn the line round; each is shown as one U+FFFD. */
-const UNSHOWN = /[\u0000-\u0008\u000a-\u001f\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\u2028\u2029]|\p{Surrogate}/gu;
+const UNSHOWN =
+  /[\u0000-\u0008\u000a-\u001f\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\u2028\u2029]|\p{Surrogate}/gu;
 
 const shown = (text: string): string => text.replace(UNSHOWN, '\uFFFD').replaceAll('\t', ' ');
 
