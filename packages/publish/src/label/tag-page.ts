@@ -121,12 +121,16 @@ function typeSize(tag: Tag, options: TagOptions, [across, down]: readonly [numbe
   return POINTS.find(fits) ?? 8;
 }
 
-function tagStyle([across, down]: readonly [number, number], points: number): string {
+/** A class for each size, so that the words change no style. */
+const sizeClass = (points: number): string => `quern-size-${String(points).replace('.', '-')}`;
+
+function tagStyle([across, down]: readonly [number, number]): string {
   return `
 @page{size:${across}mm ${down}mm;margin:${MARGIN}mm}
 html,body{margin:0}
 .quern-tag{box-sizing:border-box;width:${across}mm;min-height:${down}mm;padding:${MARGIN}mm;color:#111;background:#fff;
-font:${points}pt/1.25 "Liberation Sans",Arial,Helvetica,system-ui,sans-serif;overflow-wrap:break-word}
+font:8pt/1.25 "Liberation Sans",Arial,Helvetica,system-ui,sans-serif;overflow-wrap:break-word}
+${POINTS.map((points) => `.${sizeClass(points)}{font-size:${points}pt}`).join('')}
 .quern-tag h1{font:700 1.6em/1.15 "Iowan Old Style",Palatino,Charter,"Bitstream Charter",Georgia,serif;margin:0 0 1mm}
 .quern-tag p{margin:0 0 .8mm}
 .quern-tag p:last-child{margin-bottom:0}
@@ -155,7 +159,10 @@ export function tagTree(tag: Tag, options: TagOptions = {}): ElementNode {
   ];
   return element(
     'article',
-    { className: ['quern-tag'], lang: options.language ?? 'en' },
+    {
+      className: ['quern-tag', sizeClass(typeSize(tag, options, TAG_SIZES[options.size ?? 'a7']))],
+      lang: options.language ?? 'en',
+    },
     element('h1', {}, tag.name),
     element('p', {}, element('b', {}, 'Ingredients: '), runNodes(ingredientRuns(tag.statement))),
     takenOut && element('p', {}, runNodes(takenOut)),
@@ -174,7 +181,7 @@ export function tagPage(tag: Tag, options: TagOptions = {}): string {
   return htmlPage({
     title: `${tag.name}: tag`,
     language: options.language ?? 'en',
-    style: tagStyle(size, typeSize(tag, options, size)),
+    style: tagStyle(size),
     scriptHashes: [],
     body: [element('main', {}, tagTree(tag, options))],
   });
