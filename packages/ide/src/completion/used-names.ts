@@ -22,7 +22,7 @@ const stretches = new WeakMap<Session, Map<string, ReadonlyMap<string, Written>>
 export function writtenIn(snapshot: Snapshot): Written {
   const before = known.get(snapshot.document);
   if (before !== undefined) return before;
-  const made = merged(stretchesOf(snapshot));
+  const made = new Merged(stretchesOf(snapshot));
   known.set(snapshot.document, made);
   return made;
 }
@@ -44,25 +44,52 @@ function stretchesOf({ document, session, outline, path }: Snapshot): readonly W
   });
 }
 
-function merged(parts: readonly Written[]): Written {
+/** What all stretches write. Each question is put together when it is first asked: a list of foods needs no notes. */
+class Merged implements Written {
+  #foods: Written['foods'] | undefined;
+  #notes: Written['notes'] | undefined;
+
+  constructor(readonly parts: readonly Written[]) {}
+
+  get foods(): Written['foods'] {
+    return (this.#foods ??= foodsOf(this.parts));
+  }
+
+  get notes(): Written['notes'] {
+    return (this.#notes ??= notesOf(this.parts));
+  }
+
+  get keywords(): readonly string[] {
+    return this.parts.flatMap(({ keywords }) => keywords);
+  }
+
+  get titles(): readonly string[] {
+    return this.parts.flatMap(({ titles }) => titles);
+  }
+}
+
+function foodsOf(parts: readonly Written[]): Written['foods'] {
   const foods = new Map<string, { name: string; times: number }>();
-  const notes = new Map<string, string[]>();
   for (const part of parts) {
     for (const [id, { name, times }] of part.foods) {
-      foods.set(id, { name: foods.get(id)?.name ?? name, times: (foods.get(id)?.times ?? 0) + times });
+      const known = foods.get(id);
+      if (known === undefined) foods.set(id, { name, times });
+      else known.times += times;
     }
+  }
+  return foods;
+}
+
+function notesOf(parts: readonly Written[]): Written['notes'] {
+  const notes = new Map<string, string[]>();
+  for (const part of parts) {
     for (const [id, some] of part.notes) {
       const list = notes.get(id);
       if (list === undefined) notes.set(id, [...some]);
       else list.push(...some);
     }
   }
-  return {
-    foods,
-    notes,
-    keywords: parts.flatMap(({ keywords }) => keywords),
-    titles: parts.flatMap(({ titles }) => titles),
-  };
+  return notes;
 }
 
 function read(lines: readonly Line[]): Written {
