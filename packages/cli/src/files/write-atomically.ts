@@ -75,7 +75,12 @@ export function writeAtomically(
       closeSync(file);
     }
     if (mode !== undefined) chmodSync(draft, mode & 0o7777);
-    if (over !== undefined && !holds(target, over)) throw changed(shown);
+    if (over !== undefined && !holds(target, over)) {
+      // Another run of the same command was there first, and wrote the same.
+      if (!holds(target, content)) throw changed(shown);
+      discard();
+      return;
+    }
     renameSync(draft, target);
     unfinished.delete(draft);
     syncFolder(dirname(target));
@@ -86,9 +91,9 @@ export function writeAtomically(
 }
 
 /** Whether a file is still the text that was read; what cannot be read any more is not. */
-function holds(path: string, text: string): boolean {
+function holds(path: string, text: string | Uint8Array): boolean {
   try {
-    return readFileSync(path).equals(Buffer.from(text, 'utf8'));
+    return readFileSync(path).equals(typeof text === 'string' ? Buffer.from(text, 'utf8') : text);
   } catch {
     return false;
   }
