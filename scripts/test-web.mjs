@@ -227,10 +227,12 @@ export async function web() {
     });
     await see('hints and lenses beside the lines', async () => {
       await tab.locator('.monaco-editor .view-lines', { hasText: '4 cups' }).first().waitFor();
-      await tab
-        .locator('.monaco-editor .view-lines', { hasText: /Seeds\s*50 g/ })
-        .first()
-        .waitFor();
+      // What the other file weighs, beside the line that draws from it.
+      const drawn = tab.locator('.view-line', { hasText: /half\W+of/ });
+      const shown = async () => (await drawn.allInnerTexts()).join(' ').replaceAll(/[^a-z0-9]+/gi, ' ');
+      const isThere = async () => /Seeds ?50 g/.test(await shown());
+      for (let waited = 0; !(await isThere()) && waited < 60; waited++) await tab.waitForTimeout(250);
+      if (!(await isThere())) throw new Error(await shown());
     });
     await see('hover with the message', async () => {
       const box = await tab.locator('.squiggly-error').first().boundingBox();
