@@ -176,6 +176,8 @@ describe('each output gives the text back', () => {
   test('plain text holds no control characters', () => {
     fc.assert(
       fc.property(anyText, (text) => {
+        // A tab at the end leaves the words as they are and keeps them from being taken as they stand.
+        expect(plainText(`${undirected(text)}\t`)).toBe(plainText(undirected(text)));
         expect(plainText(text)).not.toMatch(/[\u0000-\u001F\u007F-\u009F]/);
         expect(undirected(plainText(text)).replace(/\s+/g, ' ').trim()).toBe(oneLine(undirected(readable(text))));
       }),

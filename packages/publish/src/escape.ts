@@ -168,8 +168,13 @@ export function markdownText(text: string): string {
     .replace(/@/g, '\\@');
 }
 
+/** Words of Latin letters and ordinary marks, parted by single spaces: nothing that could be written differently. */
+const PLAIN_WORDS =
+  /^[!-~\u00a1-\u00ac\u00ae-\u02ff\u2010-\u2027]+(?: [!-~\u00a1-\u00ac\u00ae-\u02ff\u2010-\u2027]+)*$/;
+
 /** Text for a terminal or a plain text file: one line, no control characters, so no escape sequence either. */
 export function plainText(text: string): string {
+  if (PLAIN_WORDS.test(text)) return text;
   return oneLine(printable(isolateDirections(text)));
 }
 

@@ -1,5 +1,5 @@
 import { hash } from 'node:crypto';
-import { mkdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { isFound, type Found } from '@quern/publish';
 import { fileProblem } from '../files/problems.js';
@@ -30,6 +30,7 @@ export class CheckCache {
   readonly #path: string;
   readonly #old: Readonly<Record<string, Entry>>;
   readonly #new: Record<string, Entry> = {};
+  readonly #stamp: string;
   #changed = false;
 
   /** @param tool a hash of the tool itself: another build may say other things. */
@@ -38,6 +39,7 @@ export class CheckCache {
     readonly tool: string,
   ) {
     this.#path = join(folder, `check-${tool}.json`);
+    this.#stamp = stampOf(this.#path);
     this.#old = readEntries(this.#path);
   }
 
@@ -67,7 +69,7 @@ export class CheckCache {
     } catch (error) {
       throw fileProblem('write', this.folder, error);
     }
-    const before = readEntries(this.#path);
+    const before = stampOf(this.#path) === this.#stamp ? this.#old : readEntries(this.#path);
     const fits = Object.keys(before).length + Object.keys(this.#new).length <= MOST_ENTRIES;
     const file: CacheFile = {
       format: 'quern-check-cache',
@@ -76,6 +78,12 @@ export class CheckCache {
     };
     writeAtomically(this.#path, JSON.stringify(file));
   }
+}
+
+/** What tells one state of the file from another: each writing of it is a new file, put in the old one's place. */
+function stampOf(path: string): string {
+  const stat = statSync(path, { bigint: true, throwIfNoEntry: false });
+  return stat === undefined ? '' : `${stat.dev}:${stat.ino}:${stat.size}:${stat.mtimeNs}`;
 }
 
 /** A cache comes from a disk, perhaps from another machine: what is not as we write it is checked anew. */

@@ -36,12 +36,17 @@ export function pad(text: string, width: number, align: Align): string {
 export function wrapWords(text: string, width: number): readonly string[] {
   const lines: string[] = [];
   let line = '';
+  let taken = 0;
   for (const word of plainText(text).split(' ')) {
-    const joined = line === '' ? word : `${line} ${word}`;
-    if (line !== '' && displayWidth(joined) > width) {
+    const needed = displayWidth(word);
+    if (line !== '' && taken + 1 + needed > width) {
       lines.push(line);
       line = word;
-    } else line = joined;
+      taken = needed;
+    } else {
+      taken += line === '' ? needed : 1 + needed;
+      line = line === '' ? word : `${line} ${word}`;
+    }
   }
   lines.push(line);
   return lines;
