@@ -103,8 +103,9 @@ class Editor {
   }
 }
 
+/** The smallest value that so large a share of the values does not exceed (the nearest rank). */
 const percentile = (values: readonly number[], share: number): number =>
-  values.toSorted((a, b) => a - b)[Math.min(values.length - 1, Math.floor(values.length * share))] ?? Infinity;
+  values.toSorted((a, b) => a - b)[Math.max(0, Math.ceil(values.length * share) - 1)] ?? Infinity;
 
 interface Typed {
   readonly keys: number[];
@@ -123,7 +124,8 @@ async function typing(editor: Editor, text: string, places: number): Promise<Typ
     typed.keys.push(await editor.type(line, above, '\n'));
     for (const [index, key] of [...LINE].entries()) {
       typed.keys.push(await editor.type(line + 1, index, key));
-      if (index === LINE.indexOf('honey') + 1)
+      const letter = index - LINE.indexOf('honey');
+      if (letter >= 0 && letter < 'honey'.length)
         typed.completions.push(await editor.ask('completion', line + 1, index + 1));
     }
     typed.hovers.push(await editor.ask('hover', line + 1, 3), await editor.ask('hover', line + 1, 8));

@@ -13,11 +13,19 @@ interface Written {
 }
 
 const known = new WeakMap<Document, Written>();
+/** A stretch of a file that has been read. */
+interface Stretch {
+  readonly document: Document;
+  readonly from: number;
+  readonly to: number;
+  readonly written: Written;
+}
+
 /**
- * What stretches of a file write, by their text: a keystroke costs the recipe it falls in. Only those of the file as it was
- * last are kept.
+ * What the stretches of a file write, as it was last: a keystroke costs the recipe it falls in. A stretch is the same when
+ * all its lines are read to the same objects, which lines that have only moved are.
  */
-const stretches = new WeakMap<Session, Map<string, ReadonlyMap<string, Written>>>();
+const stretches = new WeakMap<Session, Map<string, readonly Stretch[]>>();
 
 export function writtenIn(snapshot: Snapshot): Written {
   const before = known.get(snapshot.document);
@@ -29,19 +37,28 @@ export function writtenIn(snapshot: Snapshot): Written {
 
 /** The file from recipe heading to recipe heading. */
 function stretchesOf({ document, session, outline, path }: Snapshot): readonly Written[] {
-  const files = stretches.get(session) ?? new Map<string, ReadonlyMap<string, Written>>();
+  const files = stretches.get(session) ?? new Map<string, readonly Stretch[]>();
   stretches.set(session, files);
-  const before = files.get(path);
-  const now = new Map<string, Written>();
-  files.set(path, now);
-  const starts = [0, ...outline.recipes.map(({ heading }) => heading.line.number), document.lines.length];
-  return starts.slice(0, -1).map((from, index) => {
+  const before = files.get(path) ?? [];
+  const starts = [0, ...outline.recipes.map(({ heading }) => heading.line.number)];
+  const now = starts.map((from, index): Stretch => {
     const to = starts[index + 1] ?? document.lines.length;
-    const text = document.text.slice(document.lines[from]?.start, document.lines[to]?.start);
-    const written = before?.get(text) ?? read(document.lines.slice(from, to));
-    now.set(text, written);
-    return written;
+    // Counted from the front above what has changed, from the back below it.
+    const known = [before[index], before[before.length - starts.length + index]].find(
+      (one) => one !== undefined && isSame(one, document, from, to),
+    );
+    return { document, from, to, written: known?.written ?? read(document.lines.slice(from, to)) };
   });
+  files.set(path, now);
+  return now.map(({ written }) => written);
+}
+
+function isSame(one: Stretch, document: Document, from: number, to: number): boolean {
+  if (one.to - one.from !== to - from) return false;
+  for (let index = 0; index < to - from; index++) {
+    if (one.document.lines[one.from + index]?.parsed !== document.lines[from + index]?.parsed) return false;
+  }
+  return true;
 }
 
 /** What all stretches write. Each question is put together when it is first asked: a list of foods needs no notes. */
