@@ -79,7 +79,7 @@ export async function readsJson(text: string): Promise<void> {
 
 function readsCache(folder: string, text: string): void {
   writeFileSync(join(folder, 'check-tool.json'), text);
-  const cache = new CheckCache(folder, 'tool');
+  const cache = new CheckCache(folder, 'tool', 1);
   for (const key of ['key', 'other', '__proto__', 'constructor']) {
     for (const found of cache.find(key, () => 'none') ?? []) reportText(found);
   }

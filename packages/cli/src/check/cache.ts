@@ -21,26 +21,28 @@ interface CacheFile {
   readonly entries: Readonly<Record<string, Entry>>;
 }
 
-/** Entries of files that are no longer there are let go when there are more than this. */
+/** Entries of files that are no longer there are let go when there are more than this in a part. */
 const MOST_ENTRIES = 200_000;
+
+/** From so many files on the cache is kept in parts, so that one change does not write all of it anew. */
+const MANY_FILES = 1000;
+const PARTS = 16;
 
 export const hashOf = (text: string | Uint8Array): string => hash('sha256', text, 'base64url').slice(0, 27);
 
 export class CheckCache {
-  readonly #path: string;
-  readonly #old: Readonly<Record<string, Entry>>;
-  readonly #new: Record<string, Entry> = {};
-  readonly #stamp: string;
-  #changed = false;
+  readonly #parts: readonly CachePart[];
 
-  /** @param tool a hash of the tool itself: another build may say other things. */
-  constructor(
-    readonly folder: string,
-    readonly tool: string,
-  ) {
-    this.#path = join(folder, `check-${tool}.json`);
-    this.#stamp = stampOf(this.#path);
-    this.#old = readEntries(this.#path);
+  /**
+   * @param tool a hash of the tool itself: another build may say other things.
+   * @param files how many files are checked.
+   */
+  constructor(folder: string, tool: string, files: number) {
+    const name = (part: number): string => (files < MANY_FILES ? '' : `-${part + 1}-of-${PARTS}`);
+    this.#parts = Array.from(
+      { length: files < MANY_FILES ? 1 : PARTS },
+      (_, part) => new CachePart(folder, `check-${tool}${name(part)}.json`),
+    );
   }
 
   key(path: string, text: string | Uint8Array): string {
@@ -49,6 +51,43 @@ export class CheckCache {
 
   /** What was found before for this text and the same texts of the files it uses. */
   find(key: string, hashOfFile: (path: string) => string): readonly Found[] | undefined {
+    return this.#partOf(key).find(key, hashOfFile);
+  }
+
+  keep(key: string, found: readonly Found[], uses: readonly (readonly [string, string])[]): void {
+    this.#partOf(key).keep(key, found.length === 0 && uses.length === 0 ? 0 : { uses, found });
+  }
+
+  /** Writes what is new, beside what another run has written in the meantime. */
+  save(): void {
+    for (const part of this.#parts) part.save();
+  }
+
+  #partOf(key: string): CachePart {
+    const part = this.#parts[key.charCodeAt(0) % this.#parts.length];
+    if (part === undefined) throw new Error('a cache has at least one part');
+    return part;
+  }
+}
+
+/** One file of the cache. */
+class CachePart {
+  readonly #path: string;
+  readonly #stamp: string;
+  readonly #old: Readonly<Record<string, Entry>>;
+  readonly #new: Record<string, Entry> = {};
+  #changed = false;
+
+  constructor(
+    readonly folder: string,
+    name: string,
+  ) {
+    this.#path = join(folder, name);
+    this.#stamp = stampOf(this.#path);
+    this.#old = readEntries(this.#path);
+  }
+
+  find(key: string, hashOfFile: (path: string) => string): readonly Found[] | undefined {
     const entry = Object.hasOwn(this.#old, key) ? this.#old[key] : undefined;
     if (entry === undefined || !isEntry(entry)) return undefined;
     if (entry !== 0 && entry.uses.some(([path, known]) => hashOfFile(path) !== known)) return undefined;
@@ -56,12 +95,11 @@ export class CheckCache {
     return entry === 0 ? [] : entry.found;
   }
 
-  keep(key: string, found: readonly Found[], uses: readonly (readonly [string, string])[]): void {
-    this.#new[key] = found.length === 0 && uses.length === 0 ? 0 : { uses, found };
+  keep(key: string, entry: Entry): void {
+    this.#new[key] = entry;
     this.#changed = true;
   }
 
-  /** Writes what is new, beside what another run has written in the meantime. */
   save(): void {
     if (!this.#changed) return;
     try {

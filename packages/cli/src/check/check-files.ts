@@ -41,7 +41,7 @@ export async function checkFiles(
   const reports =
     settings.cache === undefined
       ? await check(targets)
-      : await new CachedCheck(new CheckCache(settings.cache, toolHash(system))).run(targets, check);
+      : await new CachedCheck(new CheckCache(settings.cache, toolHash(system), files.length)).run(targets, check);
   return reports.map((report, index) => told(report, targets[index], system.folder));
 }
 
