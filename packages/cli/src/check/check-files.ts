@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { join } from 'node:path';
+import { sep } from 'node:path';
 import { readBytes } from '../files/read-text.js';
 import { rootOf, seenFrom, Workspace } from '../files/workspace.js';
 import { Progress } from '../system/progress.js';
@@ -47,12 +47,13 @@ export async function checkFiles(
 
 function told(report: FileReport, target: Target | undefined, folder: string): ToldReport {
   if (!target) throw new Error('a report of a file that nobody asked for');
-  const seen = (path: string): string => seenFrom(folder, join(target.root, path));
-  const found = report.found.map((one) => ({
-    ...one,
-    file: seen(one.file),
-    related: one.related.map((other) => ({ ...other, file: seen(other.file) })),
-  }));
+  // Paths from the root are in their shortest form, so that nothing but the root has to be put before them.
+  const seen = (path: string): string => seenFrom(folder, `${target.root}${sep}${path}`);
+  const found = report.found.map((one) => {
+    const file = seen(one.file);
+    if (file === one.file && one.related.length === 0) return one;
+    return { ...one, file, related: one.related.map((other) => ({ ...other, file: seen(other.file) })) };
+  });
   return { ...report, shown: target.shown, found };
 }
 
