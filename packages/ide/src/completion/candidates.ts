@@ -1,5 +1,5 @@
 import { units, type UnitId } from '@quern/quantity';
-import { allergenWords, normaliseName, type Food, outlineOf } from '@quern/compiler';
+import { allergenWords, normaliseName, type Food, type FoodBook, outlineOf } from '@quern/compiler';
 import { describeAllergen } from '../hover/allergen-words.js';
 import { makeBlockAt, spokenOf } from '../mentions.js';
 import type { Meaning } from '../names.js';
@@ -25,9 +25,26 @@ export function* foodCandidates(snapshot: Snapshot): Iterable<Candidate> {
     if (answer.kind !== 'found') continue;
     yield { label: name, kind: 'food', detail: detailOf(answer.match.food), rank: Math.max(30, 300 - score) };
   }
-  for (const name of snapshot.foods.names()) {
-    if (!used.has(normaliseName(name))) yield { label: name, kind: 'food', rank: 400 };
-  }
+  for (const { name, candidate } of tableCandidates(snapshot.foods)) if (!used.has(name)) yield candidate;
+}
+
+interface TableName {
+  /** Normalised. */
+  readonly name: string;
+  readonly candidate: Candidate;
+}
+
+const tableNames = new WeakMap<FoodBook, readonly TableName[]>();
+
+/** The foods of the table, the same for every keystroke. */
+function tableCandidates(book: FoodBook): readonly TableName[] {
+  const known = tableNames.get(book);
+  if (known) return known;
+  const made = book.names().map((label): TableName => {
+    return { name: normaliseName(label), candidate: { label, kind: 'food', rank: 400 } };
+  });
+  tableNames.set(book, made);
+  return made;
 }
 
 /** Role and allergens of a food, in a few words. */

@@ -77,6 +77,8 @@ export function listOf(candidates: Iterable<Candidate>, typed: string, span: Spa
 function fitOf(label: string, wanted: string): number | undefined {
   if (label.startsWith(wanted)) return 0;
   if (label.includes(` ${wanted}`)) return 1;
+  // One word, as it mostly is: nothing has to be taken apart for the thousands of names that do not fit.
+  if (!/\s/.test(wanted)) return label.includes(`-${wanted}`) ? 2 : undefined;
   const words = label.split(/[\s-]+/);
   return wanted.split(/\s+/).every((typed) => words.some((word) => word.startsWith(typed))) ? 2 : undefined;
 }
