@@ -186,6 +186,11 @@ describe('each output gives the text back', () => {
 });
 
 describe('directional controls', () => {
+  test('that are dropped join nothing that they parted', () => {
+    expect(csvCell('a\r\u2069\nb')).toBe('"\u2068a\n\nb\u2069"');
+    expect(plainText('\uD83C\u2069\uDF5E')).toBe('\u2068\uFFFD\uFFFD\u2069');
+  });
+
   /** What stands open at the end of a text, and how often it closed what it had not opened (Unicode Annex 9, X1 to X8). */
   function depth(text: string): { end: number; underrun: number } {
     const open: string[] = [];

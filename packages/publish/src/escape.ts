@@ -22,7 +22,8 @@ const FIRST_STRONG_ISOLATE = '\u2068';
  */
 export function isolateDirections(text: string): string {
   if (!DIRECTIONAL.test(text)) return text;
-  const closed = closeDirections(text);
+  // First what else may not stand there: a mark that is dropped must not join a line end, or a pair, that it parted.
+  const closed = closeDirections(printable(text));
   return closed === text && isOneIsolate(text) ? text : FIRST_STRONG_ISOLATE + closed + POP_ISOLATE;
 }
 
