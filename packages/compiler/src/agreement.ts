@@ -48,7 +48,6 @@ import {
  */
 
 const CLOSE = exact('0.05');
-const ABOUT = ABOUT_WIDTH;
 /** Common practice, no source: one level spoon and the next differ by a tenth. */
 const SPOON = exact('0.1');
 /** A published spread is widened by this, for a scoop is never quite level. */
@@ -149,7 +148,7 @@ function compareMeasures(
   }
   const published = publishedGrams(other, food, words, context.cups);
   if (!published) return teaches(mass, other, side, ref, food, context);
-  const wide = pair.about || countOf(other, 'middle') ? ABOUT : isSpoon(other) ? SPOON : CLOSE;
+  const wide = pair.about || countOf(other, 'middle') ? ABOUT_WIDTH : isSpoon(other) ? SPOON : CLOSE;
   const allowed = widen(published, wide);
   if (overlaps(written, allowed)) return undefined;
   // "Far outside" begins where the distance to the usual weight is twice what is allowed.
@@ -298,7 +297,7 @@ function twoVolumes(left: Amount, side: Equal, ref: LineRef, food: LedgerFood, c
   const b = volumeOf(side.amount, { cups: context.cups, pick: 'middle' });
   if (!a || !b || isZero(a)) return;
   const off = absolute(subtract(divide(b, a), rational(1)));
-  const about = left.about || side.amount.about ? ABOUT : CLOSE;
+  const about = left.about || side.amount.about ? ABOUT_WIDTH : CLOSE;
   if (compare(off, about) <= 0) return;
   const far = compare(off, multiply(about, rational(2))) > 0;
   context.report(

@@ -1,6 +1,6 @@
-import { byPlace, diagnose, nearest, type Diagnostic, type Span } from '@quern/text';
+import { byPlace, diagnose, nearest, type Diagnostic } from '@quern/text';
 import { divide, HUNDRED, sum, type CupSystem } from '@quern/quantity';
-import type { Document, FactLine, Line, UseFact, KitchenBlock, MenuBlock, Outline, Typed } from '@quern/syntax';
+import type { Document, FactLine, UseFact, KitchenBlock, MenuBlock, Outline, Typed } from '@quern/syntax';
 import type { NamedProduct } from './bind.js';
 import { usesOf } from './facts.js';
 import { foodOfBlock } from './file-foods.js';
@@ -86,13 +86,6 @@ class CompiledFile implements Compiled {
     if (other) return [other.formula];
     return this.#units.find(({ from, to }) => from <= line && line < to)?.formulas() ?? [];
   }
-}
-
-/** The path of a `use` line that cannot be read because its path begins as no path of a recipe does: `/`, `C:`, `https:`. */
-function refusedPathIn({ text }: Line): { readonly span: Span; readonly text: string } | undefined {
-  const found = /^(\s*use\s+\S.*?\sfrom\s+)((?:[/\\]|[a-z][a-z0-9+.-]*:).*?)(?:\s+as\s+\S.*)?\s*$/i.exec(text);
-  const [, before = '', path = ''] = found ?? [];
-  return found ? { span: { start: before.length, end: before.length + path.length }, text: path } : undefined;
 }
 
 class FileCompiler {
@@ -185,11 +178,6 @@ class FileCompiler {
     for (const line of this.document.lines) {
       for (const message of line.parsed.messages) {
         const place = { file: this.file, start: message.place.start + line.start, end: message.place.end + line.start };
-        const refused = message.code === 'L18' ? refusedPathIn(line) : undefined;
-        if (refused) {
-          this.report(diagnose('N14', placeOf({ file: this.file, line }, refused.span), { path: refused.text }));
-          continue;
-        }
         // A page from a phone is full of such marks, and they are as good as plain ones: one message is enough.
         if (message.code !== 'L04') this.report({ ...message, place });
         else if (typographic) more++;

@@ -250,11 +250,33 @@ export class LineParser extends BodyParser {
     return this.ACTION(() => ({ kind: 'count-as', name, as: as.image.toLowerCase() as CountFact['as'] }));
   });
 
+  /** Whatever stands where a path belongs, a drive and an address too: which paths may be read is not for the grammar to say. */
+  readonly path = this.RULE('path', (): Words => {
+    this.ACTION(() => {
+      if (this.is(t.As) || (!this.is(t.NameWord) && !this.is(t.Colon)))
+        throw new Fault('L12', this.here(), { found: this.rest() || 'nothing' });
+    });
+    let first: IToken | undefined;
+    let last: IToken | undefined;
+    this.AT_LEAST_ONE({
+      GATE: () => !this.is(t.As),
+      DEF: () => {
+        const token = this.OR([{ ALT: () => this.CONSUME(t.NameWord) }, { ALT: () => this.CONSUME(t.Colon) }]);
+        first ??= token;
+        last = token;
+      },
+    });
+    return this.ACTION(() => {
+      const span = this.between(first as IToken, last as IToken);
+      return { span, text: this.words(span) };
+    });
+  });
+
   readonly useFact = this.RULE('useFact', (): Bare<UseFact> => {
     this.CONSUME(t.Opening);
     const name = this.SUBRULE(this.name, { ARGS: [BEFORE_FROM] });
     this.CONSUME(t.From);
-    const path = this.SUBRULE2(this.name, { ARGS: [BEFORE_AS] });
+    const path = this.SUBRULE(this.path);
     let as: Name | undefined;
     this.OPTION(() => {
       this.CONSUME(t.As);

@@ -20,15 +20,12 @@ export const COLON = 58;
 export const EQUALS = 61;
 const APOSTROPHE = 39;
 
-/** Whether what a name's word says could be more than a part of the name. */
-const enum Role {
-  Letter = 1,
-  Capital = 2,
-}
-
+const SMALL = 1;
+const CAPITAL = 2;
+/** What a character of ASCII is as a letter; 0 for none. */
 const LETTERS = new Uint8Array(128);
-for (let code = 97; code <= 122; code++) LETTERS[code] = Role.Letter;
-for (let code = 65; code <= 90; code++) LETTERS[code] = Role.Capital;
+for (let code = 97; code <= 122; code++) LETTERS[code] = SMALL;
+for (let code = 65; code <= 90; code++) LETTERS[code] = CAPITAL;
 
 /** Volumes that differ between countries, which the grammar reads or refuses. */
 const COUNTRY_VOLUMES = 'us imperial fl floz fluid pint pints quart quarts gallon gallons pt pts qt qts gal gals'.split(
@@ -60,7 +57,7 @@ const integer = (value: number): Rational => integers[value] ?? rational(value);
 const MOST_BEFORE = 6;
 const MOST_AFTER = 3;
 
-/** A number with where it stands. `whole` numbers may be read where a fraction or a point may not. */
+/** A number with where it stands; no `decimals` when it was written as a fraction. */
 interface PlainNumber {
   readonly start: number;
   readonly end: number;
@@ -115,17 +112,17 @@ export abstract class PlainAmounts {
   protected letters(): string | undefined {
     const { text } = this;
     const start = this.at;
-    let roles = 0;
+    let kinds = 0;
     let end = start;
     for (; end < text.length; end++) {
-      const role = LETTERS[text.charCodeAt(end)];
-      if (role === undefined || role === 0) break;
-      roles |= role;
+      const kind = LETTERS[text.charCodeAt(end)];
+      if (!kind) break;
+      kinds |= kind;
     }
     if (end === start) return undefined;
     this.at = end;
     const word = text.slice(start, end);
-    return roles & Role.Capital ? word.toLowerCase() : word;
+    return kinds & CAPITAL ? word.toLowerCase() : word;
   }
 
   // ---- numbers -----------------------------------------------------------------------------------------------------

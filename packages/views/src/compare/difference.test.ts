@@ -9,7 +9,9 @@ import { matchTrees, type Sense } from './match.js';
 import { treeOfDocument, treeText, type TreeNode } from './tree.js';
 
 const examples = join(import.meta.dirname, '../../../../examples');
-const texts = readdirSync(examples).map((name) => readFileSync(join(examples, name), 'utf8'));
+const texts = readdirSync(examples)
+  .filter((name) => name.endsWith('.quern'))
+  .map((name) => readFileSync(join(examples, name), 'utf8'));
 const sense: Sense = { cups: 'us', foodOf: () => undefined };
 const read = (text: string): TreeNode => treeOfDocument(parseDocument('a.quern', text));
 

@@ -120,6 +120,12 @@ class Matcher implements Matching {
     after: ({ content }) => content && subjectOf(content),
   };
 
+  /** What a line is about and in which form: `water, hot` and `water, ice cold` are two lines however much of each there is. */
+  readonly #form: Keys<TreeNode> = {
+    before: (node) => formed(this.#subject.before(node), node),
+    after: (node) => formed(this.#subject.after(node), node),
+  };
+
   readonly #food: Keys<TreeNode> = {
     before: (node) => this.options.before.foodOf(node),
     after: (node) => this.options.after.foodOf(node),
@@ -175,6 +181,7 @@ class Matcher implements Matching {
 
   #lines(left: Left<TreeNode>, category: string): void {
     pairByKey(left, this.#whole, this.#pairLine);
+    pairByKey(left, this.#form, this.#pairLine);
     pairByKey(left, this.#subject, this.#pairLine);
     if (category === 'in' || category === 'or') pairByKey(left, this.#food, this.#pairLine);
     else if (category === 'out') pairByKey(left, sameKeys(savedFrom), (a, b) => this.#pairSaved(a, b));
@@ -275,6 +282,12 @@ function neighboursIn(node: TreeNode, parent: TreeNode, paired: ReadonlyMap<Tree
 }
 
 const sharesNeighbour = (a: Neighbours, b: Neighbours): boolean => a.above === b.above || a.below === b.below;
+
+/** A subject with the note that stands with it; undefined without a note, which tells no two lines apart. */
+function formed(subject: string | undefined, { content }: TreeNode): string | undefined {
+  const note = content && 'note' in content ? content.note : undefined;
+  return subject === undefined || note === undefined ? undefined : `${subject}|${normaliseName(note.text)}`;
+}
 
 const categoryOfNode = ({ content }: TreeNode): string => (content ? categoryOf(content) : '');
 

@@ -29,16 +29,26 @@ const conflicts = (ours: string, theirs: string): number | undefined =>
   mergeTexts(BASE, ours, theirs, LABELS)?.conflicts;
 
 const folder = join(import.meta.dirname, '../../../../examples');
-const texts = readdirSync(folder).map((name) => readFileSync(join(folder, name), 'utf8'));
+const texts = readdirSync(folder)
+  .filter((name) => name.endsWith('.quern'))
+  .map((name) => readFileSync(join(folder, name), 'utf8'));
 
 /** Lines whose first figure may be another without their being another line. */
 const isFigure = (line: string): boolean => /^ {2}\d/.test(line);
 const raised = (line: string): string => line.replace(/\d+/, (figure) => `${figure}7`);
 
-/** The last word of the name, which is enough to tell the foods of the examples apart. */
-const foodOf = (line: string): string => (line.split(/[,=]/)[0] ?? '').trim().split(' ').at(-1) ?? '';
+/** A line without its figures. */
+const formOf = (line: string): string => line.replace(/\d+/g, '');
 
 describe('merging by make and line', () => {
+  test('of two lines of one food the note tells which was cut', () => {
+    const base = 'recipe Cooler\n  200 g water, hot\n  910 g water, ice cold\n  hands 3 min: Stir.\n';
+    const ours = base.replace('  200 g water, hot\n', '').replace('910', '920');
+    const theirs = base.replace('910', '920');
+    expect(mergeTexts(base, ours, theirs, LABELS)).toEqual({ text: ours, conflicts: 0 });
+    expect(mergeTexts(base, theirs, ours, LABELS)).toEqual({ text: ours, conflicts: 0 });
+  });
+
   test('what the sides changed in different lines is all there, whoever changed it', () => {
     const sides = fc.tuple(
       fc.constantFrom(...texts),
@@ -50,8 +60,8 @@ describe('merging by make and line', () => {
         const lines = text.split('\n');
         const plan = lines.map((line) => {
           const who = isFigure(line) ? choices[nth++ % choices.length] : 'none';
-          // Of two lines of one food, of which one is cut and one changed, nobody can tell which is which.
-          const isTold = lines.filter((other) => isFigure(other) && foodOf(other) === foodOf(line)).length === 1;
+          // Of two lines that differ by their figures alone, of which one is cut and one changed, nobody can tell which is which.
+          const isTold = lines.filter((other) => isFigure(other) && formOf(other) === formOf(line)).length === 1;
           return { line, who: who === 'cut by ours' && !isTold ? 'none' : who };
         });
         const side = (own: string, cut: boolean): string =>
