@@ -1,11 +1,11 @@
 // Installs the packed extension into a real Visual Studio Code, served to a real browser, and drives it: `npm run
 // test:editors -- vscode`. The editor is installed on first use into .cache/; screenshots go to out/vscode/.
-import { spawn, spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { chromium } from 'playwright-core';
+import { EditorTab, launch, run } from './editor-steps.mjs';
 import { root } from './run-ts.mjs';
 
 const folder = join(root, '.cache', 'code-server');
@@ -22,11 +22,6 @@ make dough
   350 g water
   hnads 8 min: Mix the flour with the water.
 `;
-
-function run(command, args, cwd) {
-  const { status, stdout, stderr } = spawnSync(command, args, { cwd, encoding: 'utf8', timeout: 600_000 });
-  if (status !== 0) throw new Error(`${command} ${args.join(' ')}\n${stdout}${stderr}`);
-}
 
 function install() {
   if (existsSync(main) && existsSync(join(editor, 'node_modules'))) return;
@@ -46,7 +41,7 @@ const freePort = () =>
     });
   });
 
-/** What is seen, step by step. A step that does not come about fails with what stands there instead. */
+/** What is seen, step by step. */
 export async function vscode() {
   if (!existsSync(vsix)) run('npm', ['run', 'package'], root);
   install();
@@ -89,71 +84,30 @@ export async function vscode() {
     ],
     { stdio: ['ignore', 'pipe', 'inherit'] },
   );
-  const outcomes = [];
   let browser;
+  let tab;
   try {
     await new Promise((ready) =>
       server.stdout.on('data', (part) => /available at|listening/i.test(String(part)) && ready()),
     );
-    browser = await chromium.launch({
-      executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-      args: ['--no-sandbox', '--disable-dev-shm-usage'],
-    });
+    browser = await launch();
     const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
     page.setDefaultTimeout(90_000);
-    const see = async (what, act) => {
-      try {
-        await act();
-        outcomes.push({ what: `Visual Studio Code: ${what}`, ok: true, told: '' });
-      } catch (error) {
-        outcomes.push({ what: `Visual Studio Code: ${what}`, ok: false, told: String(error).slice(0, 500) });
-      }
-      await page.screenshot({ path: join(shots, `${String(outcomes.length)}-${what.replace(/\W+/g, '-')}.png`) });
-    };
-    const lines = async () =>
-      (await page.locator('.monaco-editor .view-lines .view-line').allInnerTexts())
-        .join('\n')
-        .replaceAll('\u00a0', ' ');
+    tab = new EditorTab(page, 'Visual Studio Code', shots);
     await page.goto(`http://127.0.0.1:${port}/?folder=${encodeURIComponent(at('recipes'))}`);
-    await see('the file opens as a recipe', async () => {
-      await page.locator('.explorer-folders-view .monaco-list-row', { hasText: 'loaf.quern' }).dblclick();
-      await page.locator('.monaco-editor .view-lines .view-line').first().waitFor();
-      await page.getByText('Quern', { exact: true }).first().waitFor();
-    });
-    await see('a squiggle under the slip', () => page.locator('.squiggly-error').first().waitFor());
-    await see('hints and lenses beside the lines', async () => {
+    await tab.opensRecipe('loaf.quern');
+    await tab.see('a squiggle under the slip', () => page.locator('.squiggly-error').first().waitFor());
+    await tab.see('hints and lenses beside the lines', async () => {
       await page.locator('.monaco-editor .view-lines', { hasText: '4 cups' }).first().waitFor();
       await page.locator('.codelens-decoration', { hasText: 'hydration' }).first().waitFor();
     });
-    await see('hover with the message', async () => {
-      const box = await page.locator('.squiggly-error').first().boundingBox();
-      await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-      await page.locator('.monaco-hover .hover-contents', { hasText: 'hnads' }).first().waitFor();
-    });
-    await see('a quick fix mends it', async () => {
-      await page.keyboard.press('Escape');
-      await page
-        .locator('.view-line', { hasText: 'hnads' })
-        .first()
-        .click({ position: { x: 40, y: 8 } });
-      await page.keyboard.press('Control+.');
-      await page.locator('.action-widget', { hasText: 'Write “hands”' }).waitFor();
-      await page.keyboard.press('Enter');
-      await page.locator('.view-line', { hasText: 'hands' }).first().waitFor();
-      await page.locator('.squiggly-error').first().waitFor({ state: 'detached' });
-      if (!(await lines()).includes('hands 8 min')) throw new Error(await lines());
-    });
-    await see('the card stands beside the file', async () => {
-      await page.keyboard.press('F1');
-      await page.keyboard.type('Quern: Show the Card');
-      await page.keyboard.press('Enter');
-      const outer = page.frameLocator('iframe.webview.ready');
-      await outer.frameLocator('iframe').getByRole('heading', { name: 'Loaf' }).first().waitFor();
-    });
+    await tab.hovers('hnads');
+    await tab.mends('hnads', 'hands');
+    await tab.showsCard('Loaf');
   } finally {
     await browser?.close();
     server.kill();
     rmSync(home, { recursive: true, force: true });
   }
-  return outcomes;
+  return tab.outcomes;
 }

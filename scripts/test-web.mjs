@@ -1,11 +1,10 @@
 // Drives the packed extension in a Visual Studio Code that has nothing but a browser: no disk, no processes, files from a
 // provider of the page. `npm run test:editors -- web`. The editor is installed on first use into .cache/; pictures go to
 // out/vscode-web/.
-import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
-import { chromium } from 'playwright-core';
+import { EditorTab, launch, run } from './editor-steps.mjs';
 import { root } from './run-ts.mjs';
 
 const VERSION = '1.137.0';
@@ -46,11 +45,6 @@ const TYPES = {
   '.svg': 'image/svg+xml',
   '.wasm': 'application/wasm',
 };
-
-function run(command, args, cwd) {
-  const { status, stdout, stderr } = spawnSync(command, args, { cwd, encoding: 'utf8', timeout: 600_000 });
-  if (status !== 0) throw new Error(`${command} ${args.join(' ')}\n${stdout}${stderr}`);
-}
 
 function install() {
   if (existsSync(join(editor, 'workbench.js'))) return;
@@ -177,21 +171,19 @@ async function serve() {
   return server;
 }
 
-/** What is seen, step by step. A step that does not come about fails with what stands there instead. */
+/** What is seen, step by step. */
 export async function web() {
   run(process.execPath, [join(root, 'scripts', 'package.mjs')], root);
   install();
   mkdirSync(shots, { recursive: true });
   const server = await serve();
   const { port } = server.address();
-  const outcomes = [];
-  const browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-dev-shm-usage'],
-  });
+  const browser = await launch();
+  let steps;
   try {
     const tab = await browser.newPage({ viewport: { width: 1280, height: 800 } });
     tab.setDefaultTimeout(30_000);
+    steps = new EditorTab(tab, 'in the browser alone', shots);
     // Nothing but this machine is asked for anything.
     const asked = new Set();
     await tab.context().route('**/*', (route) => {
@@ -201,22 +193,9 @@ export async function web() {
       return own ? route.continue() : route.abort();
     });
     if (process.env.QUERN_DEBUG) tab.on('console', (message) => console.log(message.text().slice(0, 900)));
-    const see = async (what, act) => {
-      try {
-        await act();
-        outcomes.push({ what: `in the browser alone: ${what}`, ok: true, told: '' });
-      } catch (error) {
-        outcomes.push({ what: `in the browser alone: ${what}`, ok: false, told: String(error).slice(0, 500) });
-      }
-      await tab.screenshot({ path: join(shots, `${String(outcomes.length)}-${what.replace(/\W+/g, '-')}.png`) });
-    };
     await tab.goto(`http://editor.localhost:${port}/`);
-    await see('the file opens as a recipe', async () => {
-      await tab.locator('.explorer-folders-view .monaco-list-row', { hasText: 'loaf.quern' }).dblclick();
-      await tab.locator('.monaco-editor .view-lines .view-line').first().waitFor();
-      await tab.getByText('Quern', { exact: true }).first().waitFor();
-    });
-    await see('a squiggle under the slip, and none under the other file', async () => {
+    await steps.opensRecipe('loaf.quern');
+    await steps.see('a squiggle under the slip, and none under the other file', async () => {
       await tab.locator('.squiggly-error').first().waitFor();
       await tab.locator('.codelens-decoration', { hasText: 'hydration' }).first().waitFor();
       // At first the other file is not there yet; then only the slip is left.
@@ -225,7 +204,7 @@ export async function web() {
       const squiggles = await slips.count();
       if (squiggles !== 1) throw new Error(`${squiggles} squiggles`);
     });
-    await see('hints and lenses beside the lines', async () => {
+    await steps.see('hints and lenses beside the lines', async () => {
       await tab.locator('.monaco-editor .view-lines', { hasText: '4 cups' }).first().waitFor();
       // What the other file weighs, beside the line that draws from it.
       const drawn = tab.locator('.view-line', { hasText: /half\W+of/ });
@@ -234,41 +213,21 @@ export async function web() {
       for (let waited = 0; !(await isThere()) && waited < 60; waited++) await tab.waitForTimeout(250);
       if (!(await isThere())) throw new Error(await shown());
     });
-    await see('hover with the message', async () => {
-      const box = await tab.locator('.squiggly-error').first().boundingBox();
-      await tab.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-      await tab.locator('.monaco-hover .hover-contents', { hasText: 'hnads' }).first().waitFor();
-    });
-    await see('a quick fix mends it', async () => {
-      await tab.keyboard.press('Escape');
-      await tab
-        .locator('.view-line', { hasText: 'hnads' })
-        .first()
-        .click({ position: { x: 40, y: 8 } });
-      await tab.keyboard.press('Control+.');
-      await tab.locator('.action-widget', { hasText: 'Write “hands”' }).waitFor();
-      await tab.keyboard.press('Enter');
-      await tab.locator('.view-line', { hasText: 'hands' }).first().waitFor();
-      await tab.locator('.squiggly-error').first().waitFor({ state: 'detached' });
-    });
-    await see('completion of a food', async () => {
+    await steps.hovers('hnads');
+    await steps.mends('hnads', 'hands');
+    await steps.see('completion of a food', async () => {
       await tab.locator('.view-line', { hasText: '350 g water' }).first().click();
       await tab.keyboard.press('End');
       await tab.keyboard.press('Enter');
       await tab.keyboard.type('20 g rye fl');
       await tab.locator('.suggest-widget .monaco-list-row', { hasText: 'rye flour' }).first().waitFor();
     });
-    await see('the card stands beside the file', async () => {
+    await steps.showsCard('Loaf', async () => {
       await tab.keyboard.press('Escape');
       for (let left = 0; left < 2; left++) await tab.keyboard.press('Shift+Home');
       await tab.keyboard.press('Delete');
-      await tab.keyboard.press('F1');
-      await tab.keyboard.type('Quern: Show the Card');
-      await tab.locator('.quick-input-list .monaco-list-row', { hasText: 'Show the Card' }).first().click();
-      const outer = tab.frameLocator('iframe.webview.ready');
-      await outer.frameLocator('iframe').getByRole('heading', { name: 'Loaf' }).first().waitFor();
     });
-    await see('the extension asks nobody for anything', async () => {
+    await steps.see('the extension asks nobody for anything', async () => {
       const quern = [...asked].filter((host) => !/vscode|visualstudio|microsoft|github|open-vsx|azure/.test(host));
       if (quern.length > 0) throw new Error(quern.join(', '));
     });
@@ -277,5 +236,5 @@ export async function web() {
     server.close();
     server.closeAllConnections();
   }
-  return outcomes;
+  return steps.outcomes;
 }

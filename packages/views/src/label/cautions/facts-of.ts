@@ -24,7 +24,7 @@ export function cautionFactsOf(formula: Formula, world: CautionWorld = {}): Caut
   const { room } = world;
   const plan = world.timetable && plannedTimes(world.timetable);
   const ways = waysToDish(formula);
-  const dishKeys = new Set(formula.makes.at(-1)?.pot.parts.map((part) => part.food.key) ?? []);
+  const keys = new Set(formula.makes.at(-1)?.pot.parts.map((part) => part.food.key) ?? []);
   const pots = new Map<Make, PotFacts>();
   const makes: { readonly formula: Formula; readonly make: Make }[] = [];
   for (const way of [...ways].reverse()) {
@@ -34,7 +34,7 @@ export function cautionFactsOf(formula: Formula, world: CautionWorld = {}): Caut
       pots.set(make, potFacts(make));
     }
   }
-  const route = new Routes(formula);
+  const dish: Dish = { keys, routes: new Routes(formula), pots, room, plan };
   // The ledger at its ends takes the time of all the rest together, and most who ask for facts do not ask for this.
   const alcohol = once(() => alcoholOf(formula));
   const standings = once(() =>
@@ -47,7 +47,7 @@ export function cautionFactsOf(formula: Formula, world: CautionWorld = {}): Caut
     for (const [index, item] of make.items.entries()) {
       if (item.kind !== 'in') continue;
       for (const each of [item, ...item.alternatives]) {
-        foods.push(...foodsOf(one, make, index, each, dishKeys, route, pots, room, plan));
+        foods.push(...foodsOf(dish, one, make, index, each));
       }
     }
   }
@@ -75,17 +75,18 @@ function once<T>(make: () => T): () => T {
 
 const stepsOf = (make: Make): StepItem[] => make.items.filter((item): item is StepItem => item.kind === 'step');
 
-function foodsOf(
-  formula: Formula,
-  make: Make,
-  index: number,
-  item: InItem,
-  dishKeys: ReadonlySet<string>,
-  routes: Routes,
-  pots: ReadonlyMap<Make, PotFacts>,
-  room: Rational | undefined,
-  plan: PlannedTimes | undefined,
-): CautionFood[] {
+/** What the foods of one dish share. */
+interface Dish {
+  /** Keys of the foods that stand in the finished dish. */
+  readonly keys: ReadonlySet<string>;
+  readonly routes: Routes;
+  readonly pots: ReadonlyMap<Make, PotFacts>;
+  readonly room: Rational | undefined;
+  readonly plan: PlannedTimes | undefined;
+}
+
+function foodsOf(dish: Dish, formula: Formula, make: Make, index: number, item: InItem): CautionFood[] {
+  const { keys, routes, pots, room, plan } = dish;
   const way = once(() => ({
     ...wayOf(routes.after(formula, make, index), pots, room),
     ...(plan && { planned: plannedWays(routes.ways(formula, make, index), plan, pots, room) }),
@@ -95,7 +96,7 @@ function foodsOf(
   const { grams } = item.weighed;
   if (source.kind === 'food') {
     const { food } = source;
-    const inDish = dishKeys.has(food.key) || item.optional || grams === undefined;
+    const inDish = keys.has(food.key) || item.optional || grams === undefined;
     return [new FoodOnItsWay(item.content.name.text, food.food, grams, inDish, where)];
   }
   if (source.kind === 'any') {
@@ -105,7 +106,7 @@ function foodsOf(
   if (source.kind === 'culture') {
     return (formula.cultures.get(source.culture)?.parts ?? []).map(
       ({ food, share }) =>
-        new FoodOnItsWay(food.name, food.food, grams && multiply(grams, share), dishKeys.has(food.key), where),
+        new FoodOnItsWay(food.name, food.food, grams && multiply(grams, share), keys.has(food.key), where),
     );
   }
   return [];
