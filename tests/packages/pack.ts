@@ -1,7 +1,7 @@
-/** Builds and packs the packages as they would be published, and puts them where a project of a user would have them. */
+/** Builds and packs the packages as they would be published, and installs them as a project of a user would. */
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { createPackageFromTarballData, type Package } from '@arethetypeswrong/core';
 import { bundle } from '../../scripts/bundle.mjs';
 
@@ -11,7 +11,7 @@ export interface Packed {
   readonly name: string;
   /** The content of the tarball. */
   readonly files: Package;
-  /** Folder in which it is unpacked, as npm would. */
+  /** Folder in which npm has installed it. */
   readonly folder: string;
   /** Path of the tarball. */
   readonly tarball: string;
@@ -34,8 +34,8 @@ function published(): ReadonlyMap<string, string> {
 export const publishedNames = (): string[] => [...published().keys()].sort();
 
 /**
- * Builds, packs and unpacks every published package into the `node_modules` of a folder of its own, inside this project so
- * that their own dependencies are found in the folder above.
+ * Builds and packs every published package, and has npm install the tarballs into a project of their own. What they need
+ * from others npm takes from its cache, where the set-up of this project has put most of it, and else from the registry.
  */
 export async function packAll(): Promise<{ readonly consumer: string; readonly packed: readonly Packed[] }> {
   run(process.execPath, [join(root, 'node_modules', 'typescript', 'bin', 'tsc'), '-b']);
@@ -43,37 +43,26 @@ export async function packAll(): Promise<{ readonly consumer: string; readonly p
   const consumer = join(root, '.cache', 'consumer');
   rmSync(consumer, { recursive: true, force: true });
   mkdirSync(consumer, { recursive: true });
-  const names = publishedNames();
-  const npm = process.env['npm_execpath'];
-  const arguments_ = [
-    'pack',
-    '--silent',
-    '--ignore-scripts',
-    '--pack-destination',
-    consumer,
-    ...names.flatMap((name) => ['-w', name]),
-  ];
-  if (npm === undefined) run('npm', arguments_);
-  else run(process.execPath, [npm, ...arguments_]);
-  const packed = readdirSync(consumer)
-    .filter((file) => file.endsWith('.tgz'))
-    .map((file) => unpack(join(consumer, file), join(consumer, 'node_modules')));
-  return { consumer, packed };
+  const workspaces = publishedNames().flatMap((name) => ['-w', name]);
+  npm(['pack', '--silent', '--ignore-scripts', '--pack-destination', consumer, ...workspaces], root);
+  const tarballs = readdirSync(consumer).filter((file) => file.endsWith('.tgz'));
+  writeFileSync(join(consumer, 'package.json'), '{ "type": "module", "private": true }\n');
+  const quietly = ['--silent', '--ignore-scripts', '--no-audit', '--no-fund', '--prefer-offline'];
+  npm(['install', ...quietly, ...tarballs.map((file) => `./${file}`)], consumer);
+  return { consumer, packed: tarballs.map((file) => read(join(consumer, file), join(consumer, 'node_modules'))) };
 }
 
-function unpack(tarball: string, modules: string): Packed {
+function read(tarball: string, modules: string): Packed {
   const files = createPackageFromTarballData(new Uint8Array(readFileSync(tarball)));
   const name = files.packageName;
-  for (const path of files.listFiles(`/node_modules/${name}`)) {
-    const target = join(modules, path.replace('/node_modules/', ''));
-    mkdirSync(dirname(target), { recursive: true });
-    writeFileSync(target, files.readFile(path));
-  }
-  const folder = join(modules, name);
-  // What npm has put beside the sources of this package alone belongs beside the unpacked one, too.
-  const own = join(published().get(name) ?? '', 'node_modules');
-  if (existsSync(own)) symlinkSync(own, join(folder, 'node_modules'), 'junction');
-  return { name, files, folder, tarball };
+  return { name, files, folder: join(modules, name), tarball };
+}
+
+/** Runs the npm that runs the tests, or the one that is there. */
+function npm(arguments_: readonly string[], folder: string): void {
+  const path = process.env['npm_execpath'];
+  if (path === undefined) run('npm', arguments_, folder);
+  else run(process.execPath, [path, ...arguments_], folder);
 }
 
 export function run(command: string, arguments_: readonly string[], cwd = root): string {

@@ -136,7 +136,6 @@ describe('a project that installs them', () => {
   test.each(Object.entries(ways))('compiles against their types: %s', { timeout: 120_000 }, (way, settings) => {
     for (const name of names) expect(source).toContain(`from '${name}'`);
     writeFileSync(join(consumer, 'use.ts'), source);
-    writeFileSync(join(consumer, 'package.json'), '{ "type": "module", "private": true }');
     const compilerOptions = { ...base, ...settings, ...(way === 'nodenext' ? {} : { noEmit: true }) };
     const project = { compilerOptions, files: ['use.ts', ...examples()] };
     writeFileSync(join(consumer, `tsconfig.${way}.json`), JSON.stringify(project));
