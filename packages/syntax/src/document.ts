@@ -70,10 +70,10 @@ export function reparseDocument(before: Document, text: string, cache: LineCache
   const head = commonStart(old, text);
   const tail = commonEnd(old, text, Math.min(old.length, text.length) - head);
   // A line above stands as it is only if its line end does too: what is typed behind a `\r` can make it a longer one.
-  const above = countWhile(before.lines, (line) => line.ending !== '' && lineEnd(line) < head);
+  const changed = before.lines.findIndex((line) => line.ending === '' || lineEnd(line) >= head);
+  const above = changed < 0 ? before.lines.length : changed;
   // A line below begins where it began only if the character before it is still there.
-  const below =
-    before.lines.length - countWhile(before.lines.toReversed(), ({ start }) => start > old.length - tail && start > 0);
+  const below = before.lines.findLastIndex(({ start }) => start <= old.length - tail || start === 0) + 1;
   const from = before.lines[above]?.start ?? 0;
   const rest = before.lines.slice(Math.max(above, below));
   const to = rest[0] === undefined ? text.length : rest[0].start + text.length - old.length;
@@ -108,11 +108,6 @@ export function reparseDocument(before: Document, text: string, cache: LineCache
 }
 
 const lineEnd = ({ start, text, ending }: Line): number => start + text.length + ending.length;
-
-function countWhile<T>(items: readonly T[], holds: (item: T) => boolean): number {
-  const found = items.findIndex((item) => !holds(item));
-  return found < 0 ? items.length : found;
-}
 
 /** How many characters two texts begin with alike. */
 function commonStart(a: string, b: string): number {

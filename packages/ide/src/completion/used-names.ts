@@ -13,6 +13,7 @@ interface Written {
 }
 
 const known = new WeakMap<Document, Written>();
+
 /** A stretch of a file that has been read. */
 interface Stretch {
   readonly document: Document;
@@ -44,21 +45,22 @@ function stretchesOf({ document, session, outline, path }: Snapshot): readonly W
   const now = starts.map((from, index): Stretch => {
     const to = starts[index + 1] ?? document.lines.length;
     // Counted from the front above what has changed, from the back below it.
-    const known = [before[index], before[before.length - starts.length + index]].find(
-      (one) => one !== undefined && isSame(one, document, from, to),
-    );
-    return { document, from, to, written: known?.written ?? read(document.lines.slice(from, to)) };
+    const known =
+      same(before[index], document, from, to) ??
+      same(before[before.length - starts.length + index], document, from, to);
+    return { document, from, to, written: known ?? read(document.lines.slice(from, to)) };
   });
   files.set(path, now);
   return now.map(({ written }) => written);
 }
 
-function isSame(one: Stretch, document: Document, from: number, to: number): boolean {
-  if (one.to - one.from !== to - from) return false;
+/** What a stretch wrote, if these lines are the same; undefined when they are not. */
+function same(one: Stretch | undefined, document: Document, from: number, to: number): Written | undefined {
+  if (one === undefined || one.to - one.from !== to - from) return undefined;
   for (let index = 0; index < to - from; index++) {
-    if (one.document.lines[one.from + index]?.parsed !== document.lines[from + index]?.parsed) return false;
+    if (one.document.lines[one.from + index]?.parsed !== document.lines[from + index]?.parsed) return undefined;
   }
-  return true;
+  return one.written;
 }
 
 /** What all stretches write. Each question is put together when it is first asked: a list of foods needs no notes. */
@@ -87,12 +89,13 @@ class Merged implements Written {
 
 function foodsOf(parts: readonly Written[]): Written['foods'] {
   const foods = new Map<string, { name: string; times: number }>();
+  // `forEach` makes no pair for each of the thousands of entries, as `for … of` does.
   for (const part of parts) {
-    for (const [id, { name, times }] of part.foods) {
+    part.foods.forEach(({ name, times }, id) => {
       const known = foods.get(id);
       if (known === undefined) foods.set(id, { name, times });
       else known.times += times;
-    }
+    });
   }
   return foods;
 }
