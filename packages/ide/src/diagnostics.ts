@@ -29,7 +29,7 @@ export function editorDiagnostic(diagnostic: Diagnostic): EditorDiagnostic {
     code,
     severity,
     span: { start: place.start, end: place.end },
-    message: `${sentence(diagnostic)}\n${capital(wayOut(diagnostic))}`,
+    message: messageOf(diagnostic),
     title: messages[code].name,
     related: related.map((one) => ({ place: one.place, message: one.note })),
     quiet: UNUSED.has(code),
@@ -37,7 +37,19 @@ export function editorDiagnostic(diagnostic: Diagnostic): EditorDiagnostic {
   };
 }
 
+const known = new WeakMap<Diagnostic['args'], { readonly code: Diagnostic['code']; readonly message: string }>();
+
+/** The words of a message, put together once: with each key most messages of a long file only move, and keep what they say. */
+function messageOf(diagnostic: Diagnostic): string {
+  const { code, args } = diagnostic;
+  const before = known.get(args);
+  if (before?.code === code) return before.message;
+  const message = `${sentence(diagnostic)}\n${capital(wayOut(diagnostic))}`;
+  known.set(args, { code, message });
+  return message;
+}
+
 function capital(text: string): string {
-  const first = [...text][0] ?? '';
+  const first = String.fromCodePoint(text.codePointAt(0) ?? 32);
   return first.toUpperCase() + text.slice(first.length);
 }
