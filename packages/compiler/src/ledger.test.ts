@@ -1,4 +1,4 @@
-import { divide, HUNDRED, multiply, ONE, subtract, toDecimal } from '@quern/quantity';
+import { divide, HUNDRED, multiply, ONE, rational, subtract, toDecimal, ZERO } from '@quern/quantity';
 import { describe, expect, test } from 'vitest';
 import { codes, compileText, formulaOf, grams, makeOf, potOf, said } from './test/recipes.js';
 
@@ -288,6 +288,41 @@ describe('ranges', () => {
   test('a range of loss works the other way', () => {
     const formula = formulaOf('recipe R\n\nmake m\n  1 kg water\n  hob 5 min: Boil.\n  lose 100-200 g as water\n');
     expect([formula.bounds().low, formula.bounds().high].map((end) => grams(end.dishGrams, 0))).toEqual(['800', '900']);
+  });
+});
+
+describe('what leaves something open has two ends', () => {
+  /** A cook's own sums: 15 % either way of what is only estimated is a choice of the notation, all else is arithmetic. */
+  test.each([
+    ['a range', '100-200 g water', '200', '300'],
+    ['a range of packages', '1-2 tins of 100 g chickpeas', '200', '300'],
+    ['a range in a package', '2 tins of 100-150 g chickpeas', '300', '400'],
+    ['a range in the other measure', '2 carrots = 100-200 g', '200', '300'],
+    ['an estimate', 'a little fine salt = about 100 g', '185', '215'],
+  ])('%s', (_, line, low, high) => {
+    const formula = formulaOf(`recipe R\n\nmake m\n  100 g honey\n  ${line}\n  hands 1 min: Mix.\n`);
+    const { low: least, high: most } = formula.bounds();
+    expect([least, most].map((end) => grams(end.dishGrams, 0))).toEqual([low, high]);
+  });
+
+  test('a time on the heat, for the alcohol', () => {
+    // USDA retention factors: 40 % stay after 15 min, 35 % after 30 min: 65 against 60 in a hundred leave.
+    const text = 'recipe R\n\nmake m\n  100 g rum\n  hands 1 min: Stir.\n  hob 15-30 min: Simmer.\n';
+    const { low, high } = formulaOf(text).bounds();
+    const lost = ({ makes }: typeof low) => makes[0]?.pot.parts[0]?.alcoholLost;
+    expect(divide(lost(high) ?? ZERO, lost(low) ?? ONE)).toEqual(rational(65, 60));
+  });
+
+  test('a yield, of a formula all in per cent', () => {
+    const text =
+      'recipe R\nbasis flour\ngives 1-2 loaves of 170 g\n\nmake m\n  100 % rye flour\n  70 % water\n  hands 1 min: Mix.\n';
+    const { low, high } = formulaOf(text).bounds();
+    expect([low, high].map((end) => grams(end.dishGrams, 0))).toEqual(['170', '340']);
+  });
+
+  test('and a recipe without any is its own ends', () => {
+    const formula = formulaOf('recipe R\n\nmake m\n  100 g honey\n  hands 1 min: Stir.\n');
+    expect(formula.bounds()).toEqual({ low: formula, high: formula });
   });
 });
 
