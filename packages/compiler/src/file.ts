@@ -1,6 +1,15 @@
 import { byPlace, diagnose, nearest, type Diagnostic } from '@quern/text';
 import { divide, HUNDRED, sum, type CupSystem } from '@quern/quantity';
-import type { Document, FactLine, UseFact, KitchenBlock, MenuBlock, Outline, Typed } from '@quern/syntax';
+import type {
+  Document,
+  FactLine,
+  KitchenBlock,
+  MenuBlock,
+  Outline,
+  PlacedPassage,
+  Typed,
+  UseFact,
+} from '@quern/syntax';
 import type { NamedProduct } from './bind.js';
 import { usesOf } from './facts.js';
 import { foodOfBlock } from './file-foods.js';
@@ -150,7 +159,7 @@ class FileCompiler {
       if (names.has(name)) this.report(diagnose('N03', linePlace(ref), { name: content.name?.text ?? '' }));
       names.add(name);
       const { formula, diagnostics } = base.vary(variant, { file: this.file, ...brought });
-      return [{ from: line.number, to: ends[index] ?? this.document.lines.length, formula, diagnostics }];
+      return [{ from: line.number, to: ends[index] ?? this.document.lineCount, formula, diagnostics }];
     });
   }
 
@@ -175,13 +184,12 @@ class FileCompiler {
   #lineMessages(): void {
     let typographic: Diagnostic | undefined;
     let more = 0;
-    for (const line of this.document.lines) {
-      for (const message of line.parsed.messages) {
-        const place = { file: this.file, start: message.place.start + line.start, end: message.place.end + line.start };
+    for (const passage of this.document.passages) {
+      for (const message of passage.once(lineMessages)) {
         // A page from a phone is full of such marks, and they are as good as plain ones: one message is enough.
-        if (message.code !== 'L04') this.report({ ...message, place });
+        if (message.code !== 'L04') this.report(message);
         else if (typographic) more++;
-        else typographic = { ...message, place };
+        else typographic = message;
       }
     }
     if (!typographic) return;
@@ -334,6 +342,18 @@ class FileCompiler {
   }
 }
 
+/** What the lines of a passage have to say, each for itself. */
+function lineMessages({ passage, moved }: PlacedPassage): readonly Diagnostic[] {
+  const { file, linesWithMessages } = passage;
+  return linesWithMessages.flatMap(({ start, parsed }) =>
+    parsed.messages.map((message): Diagnostic => {
+      const from = start + moved;
+      const place = { file, start: message.place.start + from, end: message.place.end + from };
+      return { ...message, place };
+    }),
+  );
+}
+
 /** The recipe, if what is used is all of it as it stands. */
 function wholeRecipe({ formula, makeIndex, itemIndex }: Product): Formula | undefined {
   const dish = formula?.makes.at(-1)?.index;
@@ -342,31 +362,44 @@ function wholeRecipe({ formula, makeIndex, itemIndex }: Product): Formula | unde
 
 /** Recipes of the file by title, variants by title and name, and what it uses: each compiled when a menu asks for it. */
 class LazyDishes implements Dishes {
-  readonly #dishes = new Map<string, () => Formula | undefined>();
+  #dishes: ReadonlyMap<string, () => Formula | undefined> | undefined;
 
-  constructor(units: readonly RecipeUnit[], used: ReadonlyMap<string, NamedProduct>, others: readonly OtherVariant[]) {
-    for (const { formula } of others) {
-      this.#dishes.set(`${normaliseName(formula.title)} ${normaliseName(formula.variant ?? '')}`, () => formula);
+  constructor(
+    readonly units: readonly RecipeUnit[],
+    readonly used: ReadonlyMap<string, NamedProduct>,
+    readonly others: readonly OtherVariant[],
+  ) {}
+
+  /** Named when a menu first asks: most files have none, and every recipe would have to be looked into. */
+  get #named(): ReadonlyMap<string, () => Formula | undefined> {
+    return (this.#dishes ??= this.#names());
+  }
+
+  #names(): ReadonlyMap<string, () => Formula | undefined> {
+    const dishes = new Map<string, () => Formula | undefined>();
+    for (const { formula } of this.others) {
+      dishes.set(`${normaliseName(formula.title)} ${normaliseName(formula.variant ?? '')}`, () => formula);
     }
-    for (const [name, { used: product }] of used) {
-      if (product?.formula) this.#dishes.set(name, () => product.formula);
+    for (const [name, { used: product }] of this.used) {
+      if (product?.formula) dishes.set(name, () => product.formula);
     }
-    for (const unit of units) {
+    for (const unit of this.units) {
       const title = normaliseName(unit.block.heading.content.name?.text ?? '');
-      this.#dishes.set(title, () => unit.formulas()[0]);
+      dishes.set(title, () => unit.formulas()[0]);
       unit.block.variants.forEach(({ heading }, index) => {
         const name = heading.content.name?.text;
-        if (name) this.#dishes.set(`${title} ${normaliseName(name)}`, () => unit.formulas()[index + 1]);
+        if (name) dishes.set(`${title} ${normaliseName(name)}`, () => unit.formulas()[index + 1]);
       });
     }
+    return dishes;
   }
 
   get(name: string): Formula | undefined {
-    return this.#dishes.get(name)?.();
+    return this.#named.get(name)?.();
   }
 
   keys(): MapIterator<string> {
-    return this.#dishes.keys();
+    return this.#named.keys();
   }
 }
 

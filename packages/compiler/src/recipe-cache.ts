@@ -1,12 +1,20 @@
-import type { Diagnostic, Place } from '@quern/text';
-import type { Document, FactLine, FoodBlock, Line, Outline, RecipeBlock, Typed } from '@quern/syntax';
+import { movedBy, type Diagnostic, type Place } from '@quern/text';
+import {
+  passageOfLine,
+  type Document,
+  type FoodBlock,
+  type Line,
+  type Outline,
+  type Passage,
+  type RecipeBlock,
+} from '@quern/syntax';
 import type { Compiled, Formula } from './model.js';
 import { normaliseName } from './names.js';
 import { compileUnit, type Surroundings } from './recipe-unit.js';
 
 /*
- * Recipes compiled before, by their text, so that a keystroke costs the recipe it falls in. A recipe whose lines and
- * surroundings are the same is not compiled again: its messages are moved to where it stands now, and its formulas are
+ * Recipes compiled before, by the passage they are, so that a keystroke costs the recipe it falls in. A recipe whose lines
+ * and surroundings are the same is not compiled again: its messages are moved to where it stands now, and its formulas are
  * kept if it has not moved, else made anew when somebody asks for them. What is kept is never changed.
  */
 
@@ -74,21 +82,22 @@ function namesLine({ code, args }: Diagnostic): boolean {
 const SUGGESTS_NAMES: ReadonlySet<string> = new Set(['N01']);
 
 export class RecipeCache {
-  #kept = new Map<string, Kept>();
+  #kept = new Map<Passage, Kept>();
 
   /** The recipes of a file, compiled or kept. Only what this call gives back stays kept. */
   units(document: Document, outline: Outline, around: Surroundings, key: SurroundingsKey): readonly RecipeUnit[] {
-    const next = new Map<string, Kept>();
+    const next = new Map<Passage, Kept>();
     const units = outline.recipes.map((block, index): RecipeUnit => {
       const at = block.heading.line;
       const following = outline.recipes[index + 1]?.heading.line;
-      const text = document.text.slice(at.start, following?.start);
-      const kept = hasUses(block) ? undefined : this.#kept.get(text);
-      const entry = (kept && moved(kept, block, at, key, around)) ?? fresh(block, at, text.length, key, around);
-      if (!hasUses(block)) next.set(text, entry);
+      const { passage } = passageOfLine(document.passages, at.number);
+      // A recipe that names other files itself depends on them too, and is compiled each time.
+      const kept = passage.namesFiles ? undefined : this.#kept.get(passage);
+      const entry = (kept && moved(kept, block, at, key, around)) ?? fresh(block, at, passage.length, key, around);
+      if (!passage.namesFiles) next.set(passage, entry);
       return {
         from: at.number,
-        to: following?.number ?? document.lines.length,
+        to: following?.number ?? document.lineCount,
         block,
         diagnostics: entry.diagnostics,
         formulas: () => entry.formulas.get(),
@@ -128,28 +137,12 @@ function moved(kept: Kept, block: RecipeBlock, at: Line, key: SurroundingsKey, a
   return {
     surroundings: key,
     at,
-    diagnostics: by === 0 ? kept.diagnostics : kept.diagnostics.map((diagnostic) => shifted(diagnostic, by)),
+    diagnostics: by === 0 ? kept.diagnostics : kept.diagnostics.map((diagnostic) => movedBy(diagnostic, by)),
     looked: kept.looked,
     movable: kept.movable,
     formulas: new Lazy(() => compileUnit(block, around).formulas),
   };
 }
-
-function shifted(diagnostic: Diagnostic, by: number): Diagnostic {
-  const shift = (place: Place): Place => ({ file: place.file, start: place.start + by, end: place.end + by });
-  return {
-    ...diagnostic,
-    place: shift(diagnostic.place),
-    related: diagnostic.related.map((one) => ({ ...one, place: shift(one.place) })),
-  };
-}
-
-/** A recipe that names other files itself depends on them too, and is compiled each time. */
-function hasUses(block: RecipeBlock): boolean {
-  return block.facts.some(isUse) || block.variants.some((variant) => variant.facts.some(isUse));
-}
-
-const isUse = ({ content }: Typed<FactLine>): boolean => content.kind === 'use';
 
 /** Whether nothing that the recipe looked at has changed. */
 function sameAround({ surroundings: before, looked, diagnostics }: Kept, now: SurroundingsKey): boolean {

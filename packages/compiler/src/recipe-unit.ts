@@ -74,18 +74,19 @@ export function compileUnit(written: RecipeBlock, around: Surroundings): Compile
   const said = new Said();
   const recipe = withinLimits(written, around.file, said.report);
   const looked = new Set<string>();
-  const { file, head } = around;
-  const cultures = new Watched(around.cultures, looked);
+  // What `vary` keeps is taken out of the surroundings here: they hold the whole file as it is at this key.
+  const { file, head, book, foods: ownFoods, cultures: ownCultures } = around;
+  const cultures = new Watched(ownCultures, looked);
   const own = around.usesOf(recipe.facts, said.report);
   const used = new Map([...around.used, ...own.products]);
   const variants = recipe.variants.map((variant) => variant.heading.content.name?.text ?? '');
-  const foods = new FoodScope(around.book, new Watched(new Map([...around.foods, ...own.foods]), looked));
+  const foods = new FoodScope(book, new Watched(new Map([...ownFoods, ...own.foods]), looked));
   const shared = { file, head, foods, cultures, used, variants, things: around.things };
   const vary: Formula['vary'] = (variant, from) => {
-    const scope = new FoodScope(around.book, new Map([...around.foods, ...own.foods, ...from.foods]));
+    const scope = new FoodScope(book, new Map([...ownFoods, ...own.foods, ...from.foods]));
     const theirs = {
       foods: scope,
-      cultures: new Map([...around.cultures, ...from.cultures]),
+      cultures: new Map([...ownCultures, ...from.cultures]),
       used: new Map([...used, ...from.used]),
     };
     const [base] = formulas;
@@ -168,26 +169,29 @@ function standingIn(variant: VariantBlock, file: string): VariantBlock {
 /** Messages, each once. */
 export class Said {
   readonly diagnostics: Diagnostic[] = [];
-  readonly #said = new Set<string>();
-  /** Code and place of what has been said, whatever the figures: a variant does not repeat its base. */
-  readonly #saidHere: Set<string>;
+  /** What has been said with a code at a place: the sentences are put together only to tell two of them apart. */
+  readonly #said = new Map<string, Diagnostic[]>();
+  /** Code and place of what a file has said that this one varies. */
+  readonly #before: ReadonlySet<string>;
 
   /** @param before what has been said already, by a file that this one varies. */
   constructor(before?: Said) {
-    this.#saidHere = new Set(before ? before.#saidHere : []);
+    this.#before = new Set(before ? [...before.#before, ...before.#said.keys()] : []);
   }
 
   readonly report = (diagnostic: Diagnostic): void => {
     const here = placeKey(diagnostic);
-    const key = `${here}:${sentence(diagnostic)}`;
-    if (this.#said.has(key)) return;
-    this.#said.add(key);
-    this.#saidHere.add(here);
+    const before = this.#said.get(here);
+    if (before?.some((one) => sentence(one) === sentence(diagnostic))) return;
+    if (before === undefined) this.#said.set(here, [diagnostic]);
+    else before.push(diagnostic);
     this.diagnostics.push(diagnostic);
   };
 
+  /** Whether this has been said of a place, whatever the figures: a variant does not repeat its base. */
   hasSaid(diagnostic: Diagnostic): boolean {
-    return this.#saidHere.has(placeKey(diagnostic));
+    const here = placeKey(diagnostic);
+    return this.#before.has(here) || this.#said.has(here);
   }
 }
 

@@ -65,7 +65,7 @@ export class Session {
     const known = this.#documents.get(path);
     if (known && known.text === text) return known;
     const { lines } = this.options;
-    const document = known && lines ? reparseDocument(known, text, lines) : parseDocument(path, text, lines);
+    const document = known ? reparseDocument(known, text, lines) : parseDocument(path, text, lines);
     this.#documents.set(path, document);
     return document;
   }
@@ -136,10 +136,13 @@ export class Session {
   /** Paths that a file's `use` lines name, without compiling it. */
   #usedPaths(path: string): string[] {
     const document = this.document(path);
-    return (document?.lines ?? []).flatMap(({ parsed: { content } }) => {
-      const used = content.kind === 'use' ? resolvePath(path, content.path.text) : undefined;
-      return used === undefined ? [] : [used];
-    });
+    const naming = (document?.passages ?? []).filter(({ passage }) => passage.namesFiles);
+    return naming.flatMap(({ passage }) =>
+      passage.lines.flatMap(({ parsed: { content } }) => {
+        const used = content.kind === 'use' ? resolvePath(path, content.path.text) : undefined;
+        return used === undefined ? [] : [used];
+      }),
+    );
   }
 
   #isFresh(entry: Entry): boolean {

@@ -1,6 +1,14 @@
 import { applyEdits, contains, type TextEdit } from '@quern/text';
 import { Session, type Compiled, type Formula, type FoodBook, type Host, type Make, outlineOf } from '@quern/compiler';
-import { LineCache, type BlockLine, type Document, type Line, type Outline } from '@quern/syntax';
+import {
+  LineCache,
+  passageAt,
+  passageOfLine,
+  type BlockLine,
+  type Document,
+  type Line,
+  type Outline,
+} from '@quern/syntax';
 import { itemsByLine, type ItemPlace } from './ledger-index.js';
 import { NameReader, type Occurrence } from './names.js';
 
@@ -119,21 +127,22 @@ export class Snapshot {
 
   /** The line that holds an offset; its end counts, because a cursor stands between characters. */
   lineAt(offset: number): Line {
-    const { lines } = this.document;
-    let low = 0;
-    let high = lines.length - 1;
-    while (low < high) {
-      const middle = (low + high + 1) >> 1;
-      if ((lines[middle]?.start ?? 0) <= offset) low = middle;
-      else high = middle - 1;
-    }
-    const line = lines[low];
+    const passage = passageAt(this.document.passages, offset);
+    const line = passage.lines[passage.indexAt(offset)];
     if (line === undefined) throw new Error('a document without a line');
     return line;
   }
 
+  /** The line of an offset, from nought, and how far into it that is; no line is made for it. */
+  positionAt(offset: number): { readonly line: number; readonly character: number } {
+    const passage = passageAt(this.document.passages, offset);
+    const index = passage.indexAt(offset);
+    return { line: passage.number + index, character: Math.max(0, offset - passage.startOfLine(index)) };
+  }
+
   line(number: number): Line | undefined {
-    return this.document.lines[number];
+    const passage = passageOfLine(this.document.passages, number);
+    return passage.lines[number - passage.number];
   }
 
   /** The name written at an offset, outside sentences. */

@@ -1,6 +1,6 @@
 import type * as lsp from 'vscode-languageserver';
 import type { Diagnostic } from '@quern/text';
-import { diagnostics, type Snapshot } from '@quern/ide';
+import type { Snapshot } from '@quern/ide';
 import { inTurns } from './turns.js';
 
 /*
@@ -51,9 +51,9 @@ export class Diagnoser {
     const snapshot = this.teller.snapshot(uri);
     if (snapshot === undefined) return [];
     const from = this.teller.now();
-    const quick = diagnostics(snapshot);
+    const quick = snapshot.compiled.diagnostics;
     this.#took.set(uri, this.teller.now() - from);
-    return this.teller.convert(uri, snapshot, [...quick.map(({ source }) => source), ...this.slow(uri, snapshot.text)]);
+    return this.teller.convert(uri, snapshot, [...quick, ...this.slow(uri, snapshot.text)]);
   }
 
   /** What the slow checks found in a text, as far as they have come to it. */

@@ -151,7 +151,7 @@ export function startServer(connection: lsp.Connection, environment: Environment
   function uses(uri: string, other: string): boolean {
     const snapshot = theWorld().snapshot(uri);
     return (
-      snapshot?.document.lines.some(({ parsed }) => parsed.content.kind === 'use') === true &&
+      snapshot?.document.passages.some(({ passage }) => passage.namesFiles) === true &&
       theWorld().locate(uri).root === theWorld().locate(other).root
     );
   }

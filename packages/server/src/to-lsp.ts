@@ -6,13 +6,8 @@ import type * as ide from '@quern/ide';
 
 type Snapshot = ide.Snapshot;
 
-function position(snapshot: Snapshot, offset: number): lsp.Position {
-  const line = snapshot.lineAt(offset);
-  return { line: line.number, character: Math.max(0, offset - line.start) };
-}
-
 export function range(snapshot: Snapshot, span: Span): lsp.Range {
-  return { start: position(snapshot, span.start), end: position(snapshot, span.end) };
+  return { start: snapshot.positionAt(span.start), end: snapshot.positionAt(span.end) };
 }
 
 /** Where other files are found: by their path, from a file of the same folder. */
@@ -152,7 +147,7 @@ export function textEdit(snapshot: Snapshot, edit: { readonly span: Span; readon
 }
 
 export const inlayHint = (snapshot: Snapshot, hint: ide.InlayHint): lsp.InlayHint => {
-  const at = position(snapshot, hint.offset);
+  const at = snapshot.positionAt(hint.offset);
   return {
     position: at,
     label: hint.label.trim(),
@@ -183,7 +178,7 @@ export function semanticTokens(
   builder: lsp.SemanticTokensBuilder,
 ): void {
   for (const token of tokens) {
-    const at = position(snapshot, token.span.start);
+    const at = snapshot.positionAt(token.span.start);
     const bits = token.modifiers.reduce((sum, modifier) => sum | (1 << modifiers.indexOf(modifier)), 0);
     builder.push(at.line, at.character, token.span.end - token.span.start, types.indexOf(token.type), bits);
   }

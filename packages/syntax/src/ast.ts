@@ -1,5 +1,7 @@
 import type { Diagnostic, Span } from '@quern/text';
 import type { CupSystem, Rational, UnitId } from '@quern/quantity';
+import type { PlacedPassage } from './passages.js';
+import type { Source } from './source.js';
 
 /*
  * The syntax tree. A line is the unit of parsing: each line's tree depends on the text of that line alone, its spans
@@ -510,10 +512,13 @@ export interface Line {
 }
 
 /** A file read: every line has a node, and the lines' texts and endings put together are the file. */
-export interface Document {
+export interface Document extends Source {
   readonly path: string;
   readonly text: string;
   /** Whether the file began with a byte-order mark (it is not part of the first line's text but counts in offsets). */
   readonly byteOrderMark: boolean;
   readonly lines: readonly Line[];
+  /** The same lines from recipe heading to recipe heading; whoever asks for one of them makes no other. */
+  readonly passages: readonly PlacedPassage[];
+  readonly lineCount: number;
 }

@@ -5,7 +5,8 @@ export { entryOf, factWord, lineWords, type LineWord, type Standing, type WordKi
 export { cutLines, hasByteOrderMark, usualEnding, type CutLine } from './lines.js';
 export { MOST_CHARACTERS, parseLine } from './parse-line.js';
 export { LineCache, parseDocument, reparseDocument } from './document.js';
-export { outline } from './structure.js';
+export { outline } from './outline.js';
+export { passageAt, passageOfLine, type Passage, type PlacedPassage } from './passages.js';
 export { printAmount, printClock, printLine, printNumeral, printRange, printTemperature, printTime } from './print.js';
 export { tidy, type Tidied } from './format.js';
 export { timeIn } from './suggested-step.js';

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { sentence } from '@quern/text';
 import type { BodyItem, MakeBlock } from './outline-types.js';
 import { parseDocument } from './document.js';
-import { indents, outline } from './structure.js';
+import { outline } from './outline.js';
+import { indents } from './structure.js';
 
 const outlineOf = (text: string) => outline(parseDocument('f.quern', text));
 

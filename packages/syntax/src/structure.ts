@@ -69,30 +69,27 @@ const SINGLE: ReadonlySet<string> = new Set([
 /** Facts that print under the step above when they stand in a make. */
 const REMARKS: ReadonlySet<string> = new Set(['note', 'tip', 'warning', 'serve with']);
 
-/** The blocks of a file. Messages of single lines are not repeated here. */
-export function outline(document: Document): Outline {
-  return new OutlineBuilder(document.path).build(document.lines);
-}
-
 /**
  * How far the formatter indents each line: body lines and the facts of a make, food, culture, kitchen, variant and
  * course by two. Undefined for lines that it leaves as they are, because they belong nowhere.
  */
 export function indents(document: Document): readonly (number | undefined)[] {
   const builder = new OutlineBuilder(document.path);
-  builder.build(document.lines);
+  builder.take(document.lines);
   return builder.indents;
 }
 
 /** The blocks whose lines are indented. */
 const INDENTED: ReadonlySet<string> = new Set(['make', 'food', 'culture', 'kitchen', 'variant', 'course']);
 
-class OutlineBuilder {
+/** Puts lines into blocks, one after the other. */
+export class OutlineBuilder {
   readonly indents: (number | undefined)[] = [];
   readonly #path: string;
   readonly #diagnostics: Diagnostic[] = [];
   readonly #head: Typed<FactLine>[] = [];
-  readonly #recipes: OpenRecipe[] = [];
+  readonly #recipes: RecipeBlock[] = [];
+  readonly #open: OpenRecipe[] = [];
   readonly #variants: OpenVariant[] = [];
   readonly #foods: Open<FoodBlock>[] = [];
   readonly #cultures: Open<FoodBlock>[] = [];
@@ -112,17 +109,35 @@ class OutlineBuilder {
   #above: LineContent | undefined;
   #afterBlank = true;
   #outside = false;
+  /** Whether what a line is depended on lines above every recipe or in another one. */
+  #looksOut = false;
 
   constructor(path: string) {
     this.#path = path;
   }
 
-  build(lines: readonly Line[]): Outline {
+  take(lines: readonly Line[]): void {
     for (const line of lines) this.#take(line);
-    for (const recipe of this.#recipes) this.#finish(recipe);
+  }
+
+  /** Takes a recipe whose lines have been put into blocks by themselves, as `alone` allows. */
+  takeRecipe(recipe: RecipeBlock, said: readonly Diagnostic[]): void {
+    this.#recipes.push(recipe);
+    for (const diagnostic of said) this.#diagnostics.push(diagnostic);
+  }
+
+  /** Whether the lines taken are one recipe and no more, and would be the same recipe in every file. */
+  get alone(): boolean {
+    const others = [this.#head, this.#variants, this.#foods, this.#cultures, this.#kitchens, this.#menus];
+    return !this.#looksOut && this.#recipes.length === 1 && others.every((list) => list.length === 0);
+  }
+
+  /** The blocks, when all lines have been taken. */
+  finish(): Outline {
+    for (const recipe of this.#open) this.#finish(recipe);
     return {
       head: this.#head,
-      recipes: this.#recipes as readonly RecipeBlock[],
+      recipes: this.#recipes,
       variants: this.#variants,
       foods: this.#foods,
       cultures: this.#cultures,
@@ -168,7 +183,8 @@ class OutlineBuilder {
     switch (block) {
       case 'recipe':
         this.#recipe = { heading, facts: [], makes: [], variants: [] };
-        this.#recipes.push(this.#recipe);
+        this.#open.push(this.#recipe);
+        this.#recipes.push(this.#recipe as RecipeBlock);
         break;
       case 'make':
         this.#openMake({ heading, items: [], facts: [] }, heading.line);
@@ -192,6 +208,7 @@ class OutlineBuilder {
         this.#menus.push(this.#menu);
         break;
       case 'course':
+        this.#looksOut = true;
         if (this.#menu === undefined) return this.#nowhere(heading.line, 'menu');
         this.#course = { heading, lines: [] };
         this.#menu.courses.push(this.#course);
@@ -239,6 +256,7 @@ class OutlineBuilder {
     const written = content.opening.toLowerCase();
     if (!this.#afterBlank || isEnglish(written)) return undefined;
     const block = BLOCK_WORDS.find((word) => slips(written, word, 1) <= 1);
+    if (block === 'course') this.#looksOut = true;
     // A course is of a menu; elsewhere such a word is coarse salt.
     return block === 'course' && this.#menu === undefined ? undefined : block;
   }
@@ -248,7 +266,10 @@ class OutlineBuilder {
     this.#course = undefined;
     if (block !== 'make') this.#variant = undefined;
     // Makes under an unreadable recipe line belong to no recipe, least of all to the one above it.
-    if (block === 'recipe') this.#recipe = undefined;
+    if (block === 'recipe') {
+      this.#recipe = undefined;
+      this.#looksOut = true;
+    }
     this.#where = 'nowhere';
     if (block !== 'make' || this.#recipe === undefined) return;
     this.#openMake({ unnamed: line, items: [], facts: [] }, line);

@@ -23,6 +23,27 @@ export function diagnose<C extends MessageCode>(
   return { code, severity: messages[code].severity, place, args: args as Record<string, string>, related };
 }
 
+/** The same message about a text that has moved in its file by so many characters; its places are all of that file. */
+export function movedBy(diagnostic: Diagnostic, characters: number): Diagnostic {
+  const { code, severity, args, related } = diagnostic;
+  return {
+    code,
+    severity,
+    place: placeMovedBy(diagnostic.place, characters),
+    args,
+    related:
+      related.length === 0
+        ? related
+        : related.map(({ place, note }) => ({ place: placeMovedBy(place, characters), note })),
+  };
+}
+
+const placeMovedBy = ({ file, start, end }: Place, characters: number): Place => ({
+  file,
+  start: start + characters,
+  end: end + characters,
+});
+
 /** What every pass gives back: a value, whatever was wrong, and never an exception. */
 export interface Outcome<T> {
   readonly value: T;

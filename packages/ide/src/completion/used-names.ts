@@ -1,5 +1,5 @@
-import { normaliseName, type Session } from '@quern/compiler';
-import type { Document, Line, LineContent } from '@quern/syntax';
+import { normaliseName } from '@quern/compiler';
+import type { Document, LineContent, Passage } from '@quern/syntax';
 import { snapshotOf, type Snapshot } from '../snapshot.js';
 
 /** What a file writes that is worth offering again. */
@@ -12,58 +12,13 @@ interface Written {
   readonly titles: readonly string[];
 }
 
-const known = new WeakMap<Document, Written>();
+export const writtenIn = ({ document }: Snapshot): Written => document.once(writtenInAll);
 
-/** A stretch of a file that has been read. */
-interface Stretch {
-  readonly document: Document;
-  readonly from: number;
-  readonly to: number;
-  readonly written: Written;
-}
+const writtenInAll = ({ passages }: Document): Written =>
+  // A passage that has only moved writes what it wrote, so that a keystroke costs the recipe it falls in.
+  new Merged(passages.map(({ passage }) => passage.once(writtenInOne)));
 
-/**
- * What the stretches of a file write, as it was last: a keystroke costs the recipe it falls in. A stretch is the same when
- * all its lines are read to the same objects, which lines that have only moved are.
- */
-const stretches = new WeakMap<Session, Map<string, readonly Stretch[]>>();
-
-export function writtenIn(snapshot: Snapshot): Written {
-  const before = known.get(snapshot.document);
-  if (before !== undefined) return before;
-  const made = new Merged(stretchesOf(snapshot));
-  known.set(snapshot.document, made);
-  return made;
-}
-
-/** The file from recipe heading to recipe heading. */
-function stretchesOf({ document, session, outline, path }: Snapshot): readonly Written[] {
-  const files = stretches.get(session) ?? new Map<string, readonly Stretch[]>();
-  stretches.set(session, files);
-  const before = files.get(path) ?? [];
-  const starts = [0, ...outline.recipes.map(({ heading }) => heading.line.number)];
-  const now = starts.map((from, index): Stretch => {
-    const to = starts[index + 1] ?? document.lines.length;
-    // Counted from the front above what has changed, from the back below it.
-    const known =
-      same(before[index], document, from, to) ??
-      same(before[before.length - starts.length + index], document, from, to);
-    return { document, from, to, written: known ?? read(document.lines.slice(from, to)) };
-  });
-  files.set(path, now);
-  return now.map(({ written }) => written);
-}
-
-/** What a stretch wrote, if these lines are the same; undefined when they are not. */
-function same(one: Stretch | undefined, document: Document, from: number, to: number): Written | undefined {
-  if (one === undefined || one.to - one.from !== to - from) return undefined;
-  for (let index = 0; index < to - from; index++) {
-    if (one.document.lines[one.from + index]?.parsed !== document.lines[from + index]?.parsed) return undefined;
-  }
-  return one.written;
-}
-
-/** What all stretches write. Each question is put together when it is first asked: a list of foods needs no notes. */
+/** What all passages write. Each question is put together when it is first asked: a list of foods needs no notes. */
 class Merged implements Written {
   #foods: Written['foods'] | undefined;
   #notes: Written['notes'] | undefined;
@@ -112,7 +67,7 @@ function notesOf(parts: readonly Written[]): Written['notes'] {
   return notes;
 }
 
-function read(lines: readonly Line[]): Written {
+function writtenInOne({ lines }: Passage): Written {
   const foods = new Map<string, { name: string; times: number }>();
   const notes = new Map<string, string[]>();
   const keywords: string[] = [];
