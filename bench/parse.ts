@@ -19,7 +19,7 @@ export async function parseSpeed(files: number, rounds: number): Promise<Measure
   ];
 }
 
-/** Recipes as people write them: two lines of five have something that the grammar itself has to read. */
+/** Recipes as people write them: of shapes so many that one line in fifty is read by the grammar itself. */
 function examples(): string[] {
   const folder = join(import.meta.dirname, '..', 'examples');
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })

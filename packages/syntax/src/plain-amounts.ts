@@ -1,5 +1,17 @@
-import { divide, HUNDRED, rational, unitSpellings, units, type Rational, type UnitId } from '@quern/quantity';
-import type { Measure, Name, NumberRange, Percent, Share, Temperature, Time, TimeUnit, Words } from './ast.js';
+import { compare, divide, HUNDRED, rational, unitSpellings, units, type Rational, type UnitId } from '@quern/quantity';
+import type {
+  ClockTime,
+  Measure,
+  Name,
+  NumberRange,
+  Numeral,
+  Percent,
+  Share,
+  Temperature,
+  Time,
+  TimeUnit,
+  Words,
+} from './ast.js';
 import { SENTENCE_WORDS } from './prose-shape.js';
 import { duration, OVERNIGHT } from './time-units.js';
 import { degreeSpellings, MEANINGS, timeSpellings } from './tokens.js';
@@ -11,7 +23,7 @@ import { degreeSpellings, MEANINGS, timeSpellings } from './tokens.js';
 
 const SPACE = 32;
 export const COMMA = 44;
-const DASH = 45;
+export const DASH = 45;
 const POINT = 46;
 const SLASH = 47;
 const ZERO = 48;
@@ -53,6 +65,8 @@ const BEGIN_NAMES: ReadonlySet<string> = new Set(['flour', 'water']);
 const integers: readonly Rational[] = Array.from({ length: 2001 }, (_, value) => rational(value));
 const integer = (value: number): Rational => integers[value] ?? rational(value);
 
+const CLOCK = /([01]\d|2[0-3]):([0-5]\d)(?!\d)/y;
+
 /** How many digits plain numbers have at most before and after the point. */
 const MOST_BEFORE = 6;
 const MOST_AFTER = 3;
@@ -69,6 +83,14 @@ interface PlainNumber {
 export function shareOf({ span, range }: Percent): Share {
   const part = (value: Rational): Rational => divide(value, HUNDRED);
   return { kind: 'share', span, about: false, word: 'percent', low: part(range.low), high: part(range.high) };
+}
+
+/** Whether a number is a whole one or has a fraction. */
+const countsOrParts = ({ decimals }: PlainNumber): boolean => decimals === 0 || decimals === null;
+
+/** A number as the tree has it outside a range: a fraction says that it was written as one. */
+export function numeral({ value, decimals }: PlainNumber): Numeral {
+  return decimals === null ? { ...value, fraction: true } : value;
 }
 
 /** Reads the parts of one line from left to right. One instance serves every line. */
@@ -223,9 +245,9 @@ export abstract class PlainAmounts {
 
   /**
    * Words of letters parted by single spaces, up to the end of the line, a comma, or the space before an `=` or before
-   * `as`, `on` or `of`. Every one of them can be nothing but a part of the name.
+   * `as`, `on`, `of` or the word given. Every one of them can be nothing but a part of the name.
    */
-  protected name(): Name | undefined {
+  protected name(before?: string): Name | undefined {
     const { text } = this;
     const start = this.at;
     for (;;) {
@@ -234,6 +256,10 @@ export abstract class PlainAmounts {
       const length = this.at - from;
       if (length <= LONGEST) {
         const word = text.slice(from, this.at).toLowerCase();
+        if (from !== start && word === before) {
+          this.at = from - 1;
+          break;
+        }
         if (NOT_PLAIN.has(word)) return undefined;
         if (from === start) {
           if (MEANINGS.has(word) && !BEGIN_NAMES.has(word)) return undefined;
@@ -279,7 +305,17 @@ export abstract class PlainAmounts {
     return { span: { start, end }, text: text.slice(start) };
   }
 
-  // ---- times and temperatures --------------------------------------------------------------------------------------
+  // ---- clocks, times and temperatures --------------------------------------------------------------------------------------
+
+  /** `05:00`, `19:30`. */
+  protected clock(): ClockTime | undefined {
+    const start = this.at;
+    CLOCK.lastIndex = start;
+    const [, hours, minutes] = CLOCK.exec(this.text) ?? [];
+    if (hours === undefined || minutes === undefined) return undefined;
+    this.at = CLOCK.lastIndex;
+    return { span: { start, end: this.at }, minutes: Number(hours) * 60 + Number(minutes) };
+  }
 
   /** `20 min`, `10-14 h`, `1 h 30 min`, `about 5 min`, `overnight`. */
   protected time(): Time | undefined {
@@ -290,16 +326,20 @@ export abstract class PlainAmounts {
       this.at = start + 'overnight'.length;
       return { kind: 'overnight', span: { start: from, end: this.at }, about, ...OVERNIGHT };
     }
-    const range = this.range();
-    if (range === undefined || range.decimals === null || !this.takeSpace()) return undefined;
+    const first = this.number();
+    const dash = first !== undefined && this.take(DASH);
+    const last = dash ? this.number() : first;
+    if (first === undefined || last === undefined || !this.takeSpace()) return undefined;
     const unit = this.timeUnit();
     if (unit === undefined) return undefined;
     const span = (): Time['span'] => ({ start: from, end: this.at });
-    if (!range.single) {
-      const low = duration([{ value: range.low, unit }]);
-      return { span: span(), about, kind: 'range', low, high: duration([{ value: range.high, unit }]) };
+    if (dash) {
+      if (!countsOrParts(first) || !countsOrParts(last) || compare(first.value, last.value) > 0) return undefined;
+      const [low, high] = [first, last].map((number) => duration([{ value: numeral(number), unit }]));
+      return low && high && { span: span(), about, kind: 'range', low, high };
     }
-    const parts = [{ value: range.low, unit }];
+    if (first.decimals === null) return undefined;
+    const parts = [{ value: first.value, unit }];
     const next = this.text.charCodeAt(this.at + 1);
     if (this.code() === SPACE && next >= ZERO && next <= NINE) {
       this.at++;

@@ -56,8 +56,20 @@ const ENGLISH = new Set(
   ).split(' '),
 );
 
+/** Words looked up before: those that name what is counted come again and again. */
+const meant = new Map<string, string | undefined>();
+
 /** The unit that a word is a slip for; undefined when it is none, or a word of its own. */
 export function unitMeant(word: string): string | undefined {
+  if (meant.has(word)) return meant.get(word);
+  const unit = lookedUp(word);
+  // Bounded, so that a long-lived editor does not keep every half-typed word.
+  if (meant.size > 5_000) meant.clear();
+  meant.set(word, unit);
+  return unit;
+}
+
+function lookedUp(word: string): string | undefined {
   const written = word.toLowerCase().replace(/\.$/, '');
   const known = ownValue(ABBREVIATIONS, written);
   if (known !== undefined) return known;
