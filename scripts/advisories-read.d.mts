@@ -23,5 +23,16 @@ export function fromAudit(stdout: string): Answer;
 export function readDatabase(folder: string): { readonly records: readonly object[]; readonly read: number };
 /** The records that speak of an installed version. */
 export function advisoriesIn(packages: readonly Installed[], records: readonly object[]): readonly Advisory[];
+export interface Published {
+  readonly id: string;
+  readonly name: string;
+  /** A range as semver writes it. */
+  readonly affected: string;
+  readonly severity: string;
+}
+/** The table of published advisories at hand. */
+export function readPublished(path: string): readonly Published[];
+/** The published advisories that speak of an installed version. */
+export function publishedOf(packages: readonly Installed[], published: readonly Published[]): readonly Advisory[];
 /** The words for an answer, and the exit code that goes with it. */
 export function tell(answer: Answer, packages: number): { readonly text: string; readonly code: 0 | 1 | 3 };

@@ -62,6 +62,31 @@ export function advisoriesIn(packages, records) {
   );
 }
 
+/**
+ * The table of published advisories at hand: what is known where no registry answers, up to the day it was read.
+ * Ranges are written as semver writes them.
+ */
+export function readPublished(path) {
+  const [heading, ...rows] = readFileSync(path, 'utf8')
+    .split('\n')
+    .filter((line) => line !== '' && !line.startsWith('#'));
+  if (heading !== 'id\talso\tpackage\taffected\tseverity\tnote') throw new Error(`${path}: another heading`);
+  return rows.map((row) => {
+    const [id, , name, affected, severity] = row.split('\t');
+    if (!id || !name || !semver.validRange(affected)) throw new Error(`${path}: no advisory in “${row}”`);
+    return { id, name, affected, severity };
+  });
+}
+
+/** The published advisories that speak of an installed version. */
+export function publishedOf(packages, published) {
+  return published.flatMap(({ id, name, affected, severity }) =>
+    packages
+      .filter((one) => one.name === name && semver.satisfies(one.version, affected, { includePrerelease: true }))
+      .map((one) => ({ ...one, id, severity, summary: '' })),
+  );
+}
+
 const severityOf = ({ database_specific: own, severity = [] }) =>
   String(own?.severity ?? severity[0]?.score ?? 'not stated').toLowerCase();
 
@@ -95,7 +120,7 @@ export function tell(answer, packages) {
   if (answer.kind === 'silence') {
     return {
       code: 3,
-      text: `No answer came: ${answer.why}.\nNothing is known of advisories against the ${packages} packages of the lock. This is no pass: ask again where a registry answers, or give records with --database FOLDER.`,
+      text: `No answer came: ${answer.why}.\nWhat is known today against the ${packages} packages of the lock is not told. This is no pass: ask again where a registry answers, or give records with --database FOLDER.`,
     };
   }
   if (answer.found.length === 0)

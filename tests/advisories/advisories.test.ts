@@ -4,9 +4,17 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import { advisoriesIn, fromAudit, installed, tell, type Installed } from '../scripts/advisories-read.mjs';
+import {
+  advisoriesIn,
+  fromAudit,
+  installed,
+  publishedOf,
+  readPublished,
+  tell,
+  type Installed,
+} from '../../scripts/advisories-read.mjs';
 
-const root = join(import.meta.dirname, '..');
+const root = join(import.meta.dirname, '..', '..');
 const folder = mkdtempSync(join(tmpdir(), 'quern-advisories-'));
 afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
@@ -138,4 +146,30 @@ test('every package of the lock is asked about', () => {
   expect(found.length).toBeLessThanOrEqual(folders.length);
   expect(found.find(({ name }) => name === 'chevrotain')?.production).toBe(true);
   expect(found.find(({ name }) => name === 'vitest')?.production).toBe(false);
+});
+
+describe('the published advisories at hand', () => {
+  const published = readPublished(join(import.meta.dirname, 'published.tsv'));
+  const lock = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')) as object;
+
+  test('speak of no version in the lock', () => {
+    expect(publishedOf(installed(lock), published)).toEqual([]);
+  });
+
+  test('speak of packages of the lock, each once', () => {
+    const names = new Set(installed(lock).map(({ name }) => name));
+    expect(published.length).toBeGreaterThan(100);
+    expect(published.filter(({ name }) => !names.has(name))).toEqual([]);
+    expect(new Set(published.map(({ id, name }) => `${id} ${name}`)).size).toBe(published.length);
+  });
+
+  // Each was the last version before its fix, as GHSA-q2hr-2g5m-vwhr, GHSA-3ppc-4f35-3m26 and the malicious release of
+  // September 2025 were published.
+  test.each([
+    ['brace-expansion', '5.0.11', 'GHSA-q2hr-2g5m-vwhr'],
+    ['minimatch', '10.2.0', 'GHSA-3ppc-4f35-3m26'],
+    ['debug', '4.4.2', 'GHSA-8mgj-vmr8-frr6'],
+  ])('would be told of %s %s', (name, version, id) => {
+    expect(publishedOf([at(name, version)], published).map((one) => one.id)).toContain(id);
+  });
 });
