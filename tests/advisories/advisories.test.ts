@@ -131,7 +131,7 @@ describe('the answer of a registry', () => {
     ]) {
       const { code, text } = tell(fromAudit(silence), 612);
       expect(code).toBe(3);
-      expect(text).toMatch(/^No answer came: .+\.\nNothing is known .* This is no pass/);
+      expect(text).toMatch(/^No answer came: .+\.\n.+ is not told\. This is no pass/);
     }
   });
 });
