@@ -28,10 +28,31 @@ export function slips(a: string, b: string, limit = 2): number {
 export function nearest(word: string, candidates: Iterable<string>, most = 3): string[] {
   const limit = word.length < 4 ? 1 : 2;
   const scored: { candidate: string; distance: number }[] = [];
+  const own = lettersOf(word);
   for (const candidate of candidates) {
+    if (Math.abs(candidate.length - word.length) > limit) continue;
+    // One slip puts in one letter and takes out one at most; of thousands of names this leaves a few to be looked at closely.
+    if (count(own ^ lettersOf(candidate)) > 2 * limit) continue;
     const distance = slips(word, candidate, limit);
     if (distance <= limit) scored.push({ candidate, distance });
   }
   scored.sort((a, b) => a.distance - b.distance || (a.candidate < b.candidate ? -1 : 1));
   return scored.slice(0, most).map((entry) => entry.candidate);
+}
+
+/** Which of the letters a to z are in a word, a bit each. */
+function lettersOf(word: string): number {
+  let letters = 0;
+  for (let index = 0; index < word.length; index++) {
+    const letter = word.charCodeAt(index) - 97;
+    if (letter >= 0 && letter < 26) letters |= 1 << letter;
+  }
+  return letters;
+}
+
+/** How many bits are set. */
+function count(bits: number): number {
+  let found = 0;
+  for (let rest = bits; rest !== 0; rest &= rest - 1) found++;
+  return found;
 }
