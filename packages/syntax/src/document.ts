@@ -103,8 +103,8 @@ function linesOf(
 
 /**
  * Reads a file that has been read before, as after a keystroke: passages above what has changed are the same objects
- * again, those below and those between that say the same are only moved, and of the others, lines that are the same are kept. The result is that of
- * `parseDocument`.
+ * again, those below and those between that say the same are only moved, and of the others, lines that are the same are
+ * kept. The result is that of `parseDocument`.
  */
 export function reparseDocument(before: Document, text: string, cache?: LineCache): Document {
   const old = before.text;

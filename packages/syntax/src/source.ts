@@ -7,8 +7,11 @@
 export class Source {
   #made: Map<unknown, unknown> | undefined;
 
-  /** What `make` gives of this, worked out when it is first asked for. `make` is always the same function, not one made anew. */
-  once<T>(make: (source: this) => T): T {
+  /**
+   * What `make` gives of this, worked out when it is first asked for. `make` is always the same function, not one made anew,
+   * and gives a value.
+   */
+  once<T extends NonNullable<unknown>>(make: (source: this) => T): T {
     const known = this.#made?.get(make);
     if (known !== undefined) return known as T;
     const made = make(this);
