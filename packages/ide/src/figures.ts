@@ -11,6 +11,7 @@ import {
   type Interval,
   type Rational,
 } from '@quern/quantity';
+import { singularWords } from '@quern/text';
 import type { Formula } from '@quern/compiler';
 
 /* How the editor shows figures: plain marks, as the file writes them. */
@@ -34,9 +35,16 @@ export function piecesText(formula: Formula): string | undefined {
   const { pieces, facts, variant } = formula;
   if (pieces === undefined || pieces.n <= 0n) return undefined;
   const one = pieces.n === pieces.d;
-  // A variant that scales keeps the word of the base, which may be the wrong number of it.
-  const thing = variant === undefined ? facts.gives?.content.thing?.text : undefined;
+  const written = facts.gives?.content.thing?.text;
+  const thing = variant === undefined || written === undefined ? written : wordFor(written, pieces);
   return `${printDecimal(pieces, 2)} ${thing ?? (one ? 'piece' : 'pieces')}`;
+}
+
+/** The base's word for what a variant gives, which may be another number of it; undefined when its plural is not written. */
+function wordFor(written: string, pieces: Rational): string | undefined {
+  const alone = singularWords(written);
+  if (pieces.n <= pieces.d) return alone;
+  return alone === written ? undefined : written;
 }
 
 const MARKDOWN = /[\\`*_{}[\]<>#|~]/g;

@@ -45,6 +45,12 @@ export function singular(word: string): string {
   return /(?:oes|ches|shes|xes|sses|zzes)$/.test(word) ? word.slice(0, -2) : word.slice(0, -1);
 }
 
+/** Words with the last of them in the singular: `round loaves` as `round loaf`. */
+export function singularWords(text: string): string {
+  const words = text.trim().split(/\s+/);
+  return [...words.slice(0, -1), singular(words.at(-1) ?? '')].join(' ');
+}
+
 /** The same text without its accents, to find names that differ by accents alone. */
 export function withoutAccents(text: string): string {
   return text

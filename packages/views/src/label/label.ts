@@ -3,7 +3,6 @@ import {
   linePlace,
   normaliseName,
   placeOf,
-  singular,
   type Compiled,
   type Food,
   type Formula,
@@ -24,7 +23,7 @@ import {
   units,
   type Rational,
 } from '@quern/quantity';
-import { diagnose, type Diagnostic, type Outcome, type Place } from '@quern/text';
+import { diagnose, singularWords, type Diagnostic, type Outcome, type Place } from '@quern/text';
 import type { Timetable } from '../common/timetable.js';
 import { allergensOf, foodUses, type AllergenAccount, type FoodUse, type KitchenTraces } from './allergens.js';
 import { cautionFactsOf } from './cautions/facts-of.js';
@@ -226,11 +225,6 @@ function portionsFor(formula: Formula, per: LabelOptions['per']): PortionSize[] 
 
 const portion = (name: string, count: Rational): PortionSize | undefined =>
   sign(count) > 0 ? { name, count } : undefined;
-
-function singularWords(text: string): string {
-  const words = text.trim().split(/\s+/);
-  return [...words.slice(0, -1), singular(words.at(-1) ?? '')].join(' ');
-}
 
 /** Only what a stranger who gets the jar has to know. */
 const FOR_THE_TAG = new Set([
