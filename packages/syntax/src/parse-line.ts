@@ -5,7 +5,7 @@ import { refuseAmountInName, yieldStatedTwice } from './amount-in-name.js';
 import { classify, type LineHead, type LineWord, type RuleName } from './classify.js';
 import { Fault } from './fault.js';
 import { LineParser } from './parser.js';
-import { readPlainLine } from './plain-line.js';
+import { readPlainBracket, readPlainLine } from './plain-line.js';
 import {
   endsSentence,
   firstWords,
@@ -35,7 +35,7 @@ export function parseLine(text: string): ParsedLine {
   const plain = readPlainLine(text);
   if (plain === undefined) return parseByGrammar(text);
   const messages: Diagnostic[] = [];
-  return { content: withBrackets(plain, messages), messages };
+  return { content: withBrackets(plain, messages, text), messages };
 }
 
 /** Reads one line by the grammar, however plain it is. */
@@ -275,21 +275,22 @@ function namesOf(content: LineContent): readonly (Name | undefined)[] {
 
 // ---- brackets in prose -----------------------------------------------------------------------------------------------
 
-function withBrackets(content: LineContent, messages: Diagnostic[]): LineContent {
+/** @param line the text of a line whose brackets may be read the short way. */
+function withBrackets(content: LineContent, messages: Diagnostic[], line?: string): LineContent {
   if (content.kind !== 'step' && content.kind !== 'more' && content.kind !== 'every') return content;
   const { prose } = content;
   if (!prose.text.includes('[') && !prose.text.includes(']')) return content;
-  return { ...content, prose: readBrackets(prose, messages) };
+  return { ...content, prose: readBrackets(prose, messages, line) };
 }
 
-function readBrackets(prose: Prose, messages: Diagnostic[]): Prose {
+function readBrackets(prose: Prose, messages: Diagnostic[], line: string | undefined): Prose {
   const open = unclosed(prose.text);
   if (open >= 0) {
     const start = prose.span.start + open;
     say(messages, 'L10', { start, end: start + 1 }, {});
     return { ...prose, brackets: [] };
   }
-  return { ...prose, brackets: prose.brackets.map((bracket) => readBracket(bracket, messages)) };
+  return { ...prose, brackets: prose.brackets.map((bracket) => readBracket(bracket, messages, line)) };
 }
 
 /** The offset of a bracket without its partner, or -1. */
@@ -308,7 +309,9 @@ function unclosed(text: string): number {
   return open;
 }
 
-function readBracket(bracket: Bracket, messages: Diagnostic[]): Bracket {
+function readBracket(bracket: Bracket, messages: Diagnostic[], line: string | undefined): Bracket {
+  const plain = line === undefined ? undefined : readPlainBracket(line, bracket.span);
+  if (plain !== undefined) return { ...bracket, amount: plain };
   try {
     const parser = grammar();
     parser.begin(bracket.text, tokenize(bracket.text, 'note'), bracket.span.start + 1);

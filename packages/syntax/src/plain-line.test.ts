@@ -15,6 +15,8 @@ const exampleLines = readdirSync(examples, { recursive: true, encoding: 'utf8' }
 /** Every line of the examples, of the list of line words, and of the tests of the grammar beside this file. */
 const lines = [
   ...exampleLines,
+  '  hands 5 min: Add [20 g] of butter and [2] eggs.',
+  '  hands 5 min: Roll [10-12 g] and [1/2 tsp], then [all butter].',
   ...lineWords.map(({ example }) => example),
   ...[...readFileSync(join(import.meta.dirname, 'parse-line.test.ts'), 'utf8').matchAll(/'([^'\n]+)'/g)].map(
     ([, line = '']) => line,

@@ -4,6 +4,7 @@ import type {
   AtClause,
   BlockWord,
   Clause,
+  Count,
   Equal,
   Lane,
   LineContent,
@@ -58,6 +59,17 @@ class PlainReader extends PlainFacts {
     if (word === 'best' && text.startsWith('best after ', indent)) return this.bestAfter();
     if (entry === undefined || !text.startsWith(entry.word, indent) || !this.takeSpace()) return undefined;
     return this.#entry(entry, { start: indent, end: this.at - 1 });
+  }
+
+  /** `[14 g]`, `[2]` */
+  bracket(text: string, { start, end }: Words['span']): Measure | Count | undefined {
+    this.text = text.slice(0, end - 1);
+    this.at = start + 1;
+    const range = this.digitFollows() ? this.range() : undefined;
+    if (range === undefined) return undefined;
+    if (this.ended) return { kind: 'count', span: range.span, about: false, range };
+    const measure = this.takeSpace() ? this.measured(range, undefined) : undefined;
+    return this.ended && measure && units[measure.unit.id].dimension !== 'count' ? measure : undefined;
   }
 
   #entry(entry: LineWord, opening: Words['span']): Bare {
@@ -349,6 +361,11 @@ class PlainReader extends PlainFacts {
 }
 
 const reader = new PlainReader();
+
+/** What stands in a bracket of a line, if it is a bare number or a measure. */
+export function readPlainBracket(line: string, span: Words['span']): Measure | Count | undefined {
+  return reader.bracket(line, span);
+}
 
 /**
  * The line read the short way, or undefined when it is one for the grammar. Never complains. What stands in square
