@@ -1,7 +1,7 @@
 import { hash } from 'node:crypto';
 import { mkdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { isFound, type Found } from '@quern/publish';
+import { isFound, type Found } from '@quern/publish/report';
 import { fileProblem } from '../files/problems.js';
 import { writeAtomically } from '../files/write-atomically.js';
 

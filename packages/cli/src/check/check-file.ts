@@ -1,6 +1,6 @@
-import { tellDiagnostics, type Found } from '@quern/publish';
+import { tellDiagnostics, type Found } from '@quern/publish/report';
 import { byPlace } from '@quern/text';
-import { checkLabel } from '@quern/views';
+import { checkLabel } from '@quern/views/label';
 import { UsageError } from '../command.js';
 import { readText } from '../files/read-text.js';
 import { sessionOf } from '../recipe/load.js';

@@ -49,8 +49,11 @@ function told(report: FileReport, target: Target | undefined, folder: string): T
   if (!target) throw new Error('a report of a file that nobody asked for');
   // Paths from the root are in their shortest form, so that nothing but the root has to be put before them.
   const seen = (path: string): string => seenFrom(folder, `${target.root}${sep}${path}`);
+  // Nearly all is said of the file itself.
+  const [first] = report.found;
+  const own = first && seen(first.file);
   const found = report.found.map((one) => {
-    const file = seen(one.file);
+    const file = own !== undefined && one.file === first?.file ? own : seen(one.file);
     if (file === one.file && one.related.length === 0) return one;
     return { ...one, file, related: one.related.map((other) => ({ ...other, file: seen(other.file) })) };
   });

@@ -10,7 +10,7 @@ import {
   tallyText,
   type CheckReport,
   type Found,
-} from '@quern/publish';
+} from '@quern/publish/report';
 import { checkFiles } from '../check/check-files.js';
 import { isInShard, readShard } from '../check/shard.js';
 import { defineCommand, UsageError, type ExitCode } from '../command.js';

@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import { Session, normaliseName, type Compiled, type FoodBook, type Formula } from '@quern/compiler';
 import { createFoodBook } from '@quern/foods';
-import { reportText, tellDiagnostics } from '@quern/publish';
+import { reportText, tellDiagnostics } from '@quern/publish/report';
 import { nearest, type Diagnostic } from '@quern/text';
 import { listOf } from '../arguments.js';
 import { RecipeError, UsageError, type Options } from '../command.js';

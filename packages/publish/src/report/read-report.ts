@@ -12,8 +12,11 @@ type Fields = Readonly<Record<string, unknown>>;
 const isFields = (value: unknown): value is Fields =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+const ASCII = /^[ -~]*$/;
+
 /** Text without half a surrogate pair: no address and no UTF-8 could be made of that. */
-const isText = (value: unknown): value is string => typeof value === 'string' && !/\p{Surrogate}/u.test(value);
+const isText = (value: unknown): value is string =>
+  typeof value === 'string' && (ASCII.test(value) || !/\p{Surrogate}/u.test(value));
 
 const isCount = (value: unknown, least: number): value is number =>
   Number.isSafeInteger(value) && Number(value) >= least;

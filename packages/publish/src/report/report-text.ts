@@ -22,12 +22,25 @@ export function reportText(found: Found, options: ReportTextOptions = {}): strin
     `${place}: ${colour(`${found.severity} ${found.code}`)}: ${plainText(found.message)}`,
     `  ${paint.quiet(String(found.start.line))} ${bar} ${text}`,
     `  ${gutter} ${bar} ${colour(mark)}`,
-    ...wrapWords(`way out: ${plainText(found.help)}`, width - gutter.length - 3).map((line) => `  ${gutter} ${line}`),
+    ...wayOut(found.help, width - gutter.length - 3).map((line) => `  ${gutter} ${line}`),
     ...found.related.map(
       ({ file, start, note }) => `  ${gutter} ${plainText(note)}: ${plainText(file)}:${start.line}:${start.column}`,
     ),
     '',
   ].join('\n');
+}
+
+/** Ways out in lines, by their width and words: of thousands of messages most have one of a few. */
+const wrapped = new Map<string, readonly string[]>();
+
+function wayOut(help: string, width: number): readonly string[] {
+  const key = `${width} ${help}`;
+  const known = wrapped.get(key);
+  if (known !== undefined) return known;
+  const lines = wrapWords(`way out: ${plainText(help)}`, width);
+  if (wrapped.size > 1000) wrapped.clear();
+  wrapped.set(key, lines);
+  return lines;
 }
 
 function colourOf(severity: Severity, paint: Paint): (text: string) => string {
@@ -38,7 +51,10 @@ function colourOf(severity: Severity, paint: Paint): (text: string) => string {
 const UNSHOWN =
   /[\u0000-\u0008\u000a-\u001f\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\u2028\u2029]|\p{Surrogate}/gu;
 
-const shown = (text: string): string => text.replace(UNSHOWN, '\uFFFD').replaceAll('\t', ' ');
+const ASCII = /^[ -~]*$/;
+
+const shown = (text: string): string =>
+  ASCII.test(text) ? text : text.replace(UNSHOWN, '\uFFFD').replaceAll('\t', ' ');
 
 /** Room kept before the place when a long line has to be cut. */
 const BEFORE = 20;
