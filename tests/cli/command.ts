@@ -44,7 +44,8 @@ export function useCommand(name: string): World {
     entry = await (bundled ??= bundleCommand(mkdtempSync(join(base, 'bundle-'))));
   });
   afterAll(() => {
-    rmSync(folder, { recursive: true, force: true });
+    // A process that a test has ended may still put a file there for a moment.
+    rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
     // All worlds of a file are asked for before the first test runs: the last one takes the bundle away.
     worlds--;
     if (worlds === 0 && entry !== '') rmSync(dirname(entry), { recursive: true, force: true });
