@@ -172,4 +172,17 @@ describe('the published advisories at hand', () => {
   ])('would be told of %s %s', (name, version, id) => {
     expect(publishedOf([at(name, version)], published).map((one) => one.id)).toContain(id);
   });
+
+  test('are named when no registry answers, which is no pass all the same', () => {
+    const { status, stderr } = spawnSync(process.execPath, [join('scripts', 'advisories.mjs')], {
+      cwd: root,
+      encoding: 'utf8',
+      // Nothing listens there, so that the answer is the same with and without a network.
+      env: { ...process.env, npm_config_registry: 'http://127.0.0.1:9/', npm_config_fetch_retries: '0' },
+    });
+    expect(stderr).toContain(
+      `None of the ${published.length} published advisories at hand is of a version in the lock.`,
+    );
+    expect(status).toBe(3);
+  });
 });

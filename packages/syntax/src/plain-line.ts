@@ -12,6 +12,7 @@ import type {
   Measure,
   Name,
   OutLine,
+  Prose,
   Share,
   TextFact,
   UntilClause,
@@ -137,8 +138,8 @@ class PlainReader extends PlainFacts {
   }
 
   #all(span: Words['span'] | undefined, optional = false): Bare {
-    const name = span && this.name();
-    if (span === undefined || name === undefined || /^overnight\b/i.test(name.text)) return undefined;
+    const name = span && this.#product();
+    if (span === undefined || name === undefined) return undefined;
     return this.#afterName(
       'in',
       optional,
@@ -147,17 +148,23 @@ class PlainReader extends PlainFacts {
     );
   }
 
+  /** The name after a word for an amount; `overnight` there would be a time, whatever a dash joins to it. */
+  #product(): Name | undefined {
+    const name = this.name();
+    return name && !/^overnight\b/i.test(name.text) ? name : undefined;
+  }
+
   /** `half of cream`, `rest of cream`. */
   #shareOfProduct(word: 'half' | 'rest', span: Words['span']): Bare {
     if (!this.takeWord('of')) return undefined;
-    const name = this.name();
+    const name = this.#product();
     const part: Amount = { kind: 'share', span, about: false, word, ...(word === 'half' && { low: HALF, high: HALF }) };
     return name && this.#afterName('in', false, part, name);
   }
 
   /** `enough water = about 150 g, to cover` */
   #enough(span: Words['span']): Bare {
-    const name = this.name();
+    const name = this.#product();
     return name && this.#afterName('in', false, { kind: 'open', span, about: false, word: 'enough' }, name);
   }
 
@@ -310,10 +317,8 @@ class PlainReader extends PlainFacts {
       if (clause === undefined) return undefined;
       clauses.push(clause);
     }
-    const words = this.wordsToEnd();
-    if (words === undefined) return undefined;
-    const prose = proseNode(words);
-    return { indent: this.indent, kind: 'step', lane, laneSpan, time, clauses, prose };
+    const prose = this.#sentence();
+    return prose && { indent: this.indent, kind: 'step', lane, laneSpan, time, clauses, prose };
   }
 
   /** `every 12 h, 1 min: Turn it over.` */
@@ -322,10 +327,14 @@ class PlainReader extends PlainFacts {
     const timed = period !== undefined && this.take(COMMA);
     const duration = timed && this.takeSpace() ? this.time() : undefined;
     if (period === undefined || timed !== (duration !== undefined) || !this.take(COLON)) return undefined;
+    const prose = this.#sentence();
+    return prose && { indent: this.indent, kind: 'every', period, ...(duration && { duration }), prose };
+  }
+
+  /** What is to be done, up to the end of the line. */
+  #sentence(): Prose | undefined {
     const words = this.wordsToEnd();
-    if (words === undefined) return undefined;
-    const prose = proseNode(words);
-    return { indent: this.indent, kind: 'every', period, ...(duration && { duration }), prose };
+    return words && proseNode(words);
   }
 
   #clause(start: number): Clause | undefined {

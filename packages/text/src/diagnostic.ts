@@ -1,4 +1,4 @@
-import type { Place } from './span.js';
+import { shift, type Place } from './span.js';
 import { messages, type MessageCode, type MessageArguments } from './messages/index.js';
 
 export type Severity = 'error' | 'warning' | 'hint';
@@ -38,11 +38,7 @@ export function movedBy(diagnostic: Diagnostic, characters: number): Diagnostic 
   };
 }
 
-const placeMovedBy = ({ file, start, end }: Place, characters: number): Place => ({
-  file,
-  start: start + characters,
-  end: end + characters,
-});
+const placeMovedBy = (place: Place, characters: number): Place => ({ file: place.file, ...shift(place, characters) });
 
 /** What every pass gives back: a value, whatever was wrong, and never an exception. */
 export interface Outcome<T> {

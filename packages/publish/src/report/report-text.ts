@@ -22,7 +22,7 @@ export function reportText(found: Found, options: ReportTextOptions = {}): strin
     `${place}: ${colour(`${found.severity} ${found.code}`)}: ${plainText(found.message)}`,
     `  ${paint.quiet(String(found.start.line))} ${bar} ${text}`,
     `  ${gutter} ${bar} ${colour(mark)}`,
-    ...wayOut(found.help, width - gutter.length - 3).map((line) => `  ${gutter} ${line}`),
+    ...linesOfHelp(found.help, width - gutter.length - 3).map((line) => `  ${gutter} ${line}`),
     ...found.related.map(
       ({ file, start, note }) => `  ${gutter} ${plainText(note)}: ${plainText(file)}:${start.line}:${start.column}`,
     ),
@@ -33,7 +33,7 @@ export function reportText(found: Found, options: ReportTextOptions = {}): strin
 /** Ways out in lines, by their width and words: of thousands of messages most have one of a few. */
 const wrapped = new Map<string, readonly string[]>();
 
-function wayOut(help: string, width: number): readonly string[] {
+function linesOfHelp(help: string, width: number): readonly string[] {
   const key = `${width} ${help}`;
   const known = wrapped.get(key);
   if (known !== undefined) return known;
